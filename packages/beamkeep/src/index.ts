@@ -1,0 +1,1 @@
+export { UsageError } from './columns/index.js';
