@@ -1,23 +1,18 @@
-import type { Reporter, TestModule } from "vitest/node";
+import type { Reporter, TestModule } from 'vitest/node';
 
 /** Ends a run with one plain line, "N passed, N failed, N skipped", for whoever reads the log of a machine. */
 export default class ClosingLine implements Reporter {
-	onTestRunEnd(
-		modules: readonly TestModule[],
-		errors: readonly unknown[],
-	): void {
-		const count = { passed: 0, failed: errors.length, skipped: 0 };
-		for (const module of modules) {
-			let tests = 0;
-			for (const test of module.children.allTests()) {
-				tests++;
-				const { state } = test.result();
-				if (state !== "pending") count[state]++;
-			}
-			if (tests === 0 && module.state() === "failed") count.failed++;
-		}
-		process.stdout.write(
-			`${count.passed} passed, ${count.failed} failed, ${count.skipped} skipped\n`,
-		);
-	}
+  onTestRunEnd(modules: readonly TestModule[], errors: readonly unknown[]): void {
+    const count = { passed: 0, failed: errors.length, skipped: 0 };
+    for (const module of modules) {
+      let tests = 0;
+      for (const test of module.children.allTests()) {
+        tests++;
+        const { state } = test.result();
+        if (state !== 'pending') count[state]++;
+      }
+      if (tests === 0 && module.state() === 'failed') count.failed++;
+    }
+    process.stdout.write(`${count.passed} passed, ${count.failed} failed, ${count.skipped} skipped\n`);
+  }
 }

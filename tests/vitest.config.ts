@@ -1,30 +1,21 @@
-import { fileURLToPath } from "node:url";
-import { defineConfig } from "vitest/config";
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
 
-const root = fileURLToPath(new URL("..", import.meta.url));
-const source = fileURLToPath(
-	new URL("../packages/beamkeep/src/", import.meta.url),
-);
+const root = fileURLToPath(new URL('..', import.meta.url));
+const source = fileURLToPath(new URL('../packages/beamkeep/src/', import.meta.url));
 
 export default defineConfig({
-	root,
-	resolve: {
-		alias: [
-			{ find: /^beamkeep$/, replacement: `${source}index.ts` },
-			{ find: /^beamkeep\/node$/, replacement: `${source}node.ts` },
-			{ find: /^beamkeep\/(.+)$/, replacement: `${source}$1/index.ts` },
-		],
-	},
-	test: {
-		include: [
-			"packages/*/src/**/*.test.ts",
-			"notebook/src/**/*.test.ts",
-			"tests/**/*.test.ts",
-		],
-		testTimeout: 60_000,
-		reporters: [
-			"default",
-			fileURLToPath(new URL("closingLine.ts", import.meta.url)),
-		],
-	},
+  root,
+  resolve: {
+    alias: [
+      { find: /^beamkeep$/, replacement: `${source}index.ts` },
+      { find: /^beamkeep\/node$/, replacement: `${source}node.ts` },
+      { find: /^beamkeep\/(.+)$/, replacement: `${source}$1/index.ts` },
+    ],
+  },
+  test: {
+    include: ['packages/*/src/**/*.test.ts', 'notebook/src/**/*.test.ts', 'tests/**/*.test.ts'],
+    testTimeout: 60_000,
+    reporters: ['default', fileURLToPath(new URL('closingLine.ts', import.meta.url))],
+  },
 });

@@ -1,1 +1,1 @@
-export { UsageError } from "./columns/index.js";
+export { UsageError } from './columns/index.js';

@@ -5,5 +5,5 @@
  * thrown is our own fault and is left to show itself.
  */
 export class UsageError extends Error {
-	override readonly name = "UsageError";
+  override readonly name = 'UsageError';
 }

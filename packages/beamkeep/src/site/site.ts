@@ -4,110 +4,91 @@
  */
 
 /** `reflective`: light crosses the smoke twice; `end-to-end`: once. */
-export type Layout = "reflective" | "end-to-end";
+export type Layout = 'reflective' | 'end-to-end';
 
 /** Unit of a beam's column in the log. `counts` and `millivolts` are proportional to received optical power. */
-export type SignalUnit =
-	| "percent"
-	| "obscuration"
-	| "counts"
-	| "millivolts"
-	| "decibels";
+export type SignalUnit = 'percent' | 'obscuration' | 'counts' | 'millivolts' | 'decibels';
 
 /** The equipment's own slow gain: none, not known, or known to end at so many decibels. */
-export type Compensation =
-	| "none"
-	| "unknown"
-	| { readonly limitDecibels: number };
+export type Compensation = 'none' | 'unknown' | { readonly limitDecibels: number };
 
 /** How time stands in a log. */
-export type TimeFormat =
-	| "iso"
-	| "unix-seconds"
-	| "unix-milliseconds"
-	| "day-first"
-	| "month-first";
+export type TimeFormat = 'iso' | 'unix-seconds' | 'unix-milliseconds' | 'day-first' | 'month-first';
 
 /** `mean`: a value stands for the interval before its time; `on-change`: a value holds until the next line. */
-export type Sampling = "regular" | "mean" | "on-change";
+export type Sampling = 'regular' | 'mean' | 'on-change';
 
 /** What was done at a visit. */
-export type Work =
-	| "cleaned"
-	| "realigned"
-	| "tested"
-	| "reset"
-	| "isolated"
-	| "renormalised";
+export type Work = 'cleaned' | 'realigned' | 'tested' | 'reset' | 'isolated' | 'renormalised';
 
 /** One beam of a site, defaults filled in. */
 export interface Beam {
-	readonly id: string;
-	readonly layout: Layout;
-	/** Distance between the two ends [m]. */
-	readonly separation: number;
-	/** Height above the floor [m]. */
-	readonly height?: number;
-	/** Direction in which the receiver looks, clockwise from north [degrees]. */
-	readonly bearing?: number;
-	/** Direction in which the receiver looks, above the horizontal [degrees]. */
-	readonly tilt?: number;
-	/** Of the light [nm]. */
-	readonly wavelength: number;
-	/** Turn of the head at which the received level halves [degrees]. */
-	readonly halfAngle?: number;
-	/** The beam's column in the log; the only column beside time when left out. */
-	readonly signalColumn?: string;
-	readonly signalUnit: SignalUnit;
-	/** Reading in clean air [signalUnit]; left out: from the log's first good stretch. */
-	readonly cleanAir?: number;
-	/** Reading with the far end fully covered [signalUnit]; left out: nothing comes back. */
-	readonly covered?: number;
-	/** Whether the equipment takes the covered reading off before it compares with its thresholds. */
-	readonly coveredSubtracted: boolean;
-	readonly compensation: Compensation;
-	/** Obscuration that means smoke [%]. */
-	readonly alarmThreshold: number;
-	/** Obscuration treated as a blocked beam [%]. */
-	readonly faultThreshold: number;
-	/** How long a condition must hold [s]. */
-	readonly alarmDelay: number;
-	/** How long a condition must hold [s]. */
-	readonly faultDelay: number;
-	/** An alarm stays until reset. */
-	readonly latching: boolean;
-	readonly temperatureColumn?: string;
-	readonly humidityColumn?: string;
-	readonly gainColumn?: string;
-	readonly plantColumn?: string;
-	/** Defaults in use that bear on safety, in words ("alarmThreshold 35 %"). */
-	readonly assumed: readonly string[];
+  readonly id: string;
+  readonly layout: Layout;
+  /** Distance between the two ends [m]. */
+  readonly separation: number;
+  /** Height above the floor [m]. */
+  readonly height?: number;
+  /** Direction in which the receiver looks, clockwise from north [degrees]. */
+  readonly bearing?: number;
+  /** Direction in which the receiver looks, above the horizontal [degrees]. */
+  readonly tilt?: number;
+  /** Of the light [nm]. */
+  readonly wavelength: number;
+  /** Turn of the head at which the received level halves [degrees]. */
+  readonly halfAngle?: number;
+  /** The beam's column in the log; the only column beside time when left out. */
+  readonly signalColumn?: string;
+  readonly signalUnit: SignalUnit;
+  /** Reading in clean air [signalUnit]; left out: from the log's first good stretch. */
+  readonly cleanAir?: number;
+  /** Reading with the far end fully covered [signalUnit]; left out: nothing comes back. */
+  readonly covered?: number;
+  /** Whether the equipment takes the covered reading off before it compares with its thresholds. */
+  readonly coveredSubtracted: boolean;
+  readonly compensation: Compensation;
+  /** Obscuration that means smoke [%]. */
+  readonly alarmThreshold: number;
+  /** Obscuration treated as a blocked beam [%]. */
+  readonly faultThreshold: number;
+  /** How long a condition must hold [s]. */
+  readonly alarmDelay: number;
+  /** How long a condition must hold [s]. */
+  readonly faultDelay: number;
+  /** An alarm stays until reset. */
+  readonly latching: boolean;
+  readonly temperatureColumn?: string;
+  readonly humidityColumn?: string;
+  readonly gainColumn?: string;
+  readonly plantColumn?: string;
+  /** Defaults in use that bear on safety, in words ("alarmThreshold 35 %"). */
+  readonly assumed: readonly string[];
 }
 
 /** Work done at the site. */
 export interface Visit {
-	/** [ms since 1970-01-01 UTC] */
-	readonly time: number;
-	/** End of the work [ms]; left out: an instant. */
-	readonly until?: number;
-	/** Beam concerned; left out: all. */
-	readonly beam?: string;
-	readonly work: Work;
+  /** [ms since 1970-01-01 UTC] */
+  readonly time: number;
+  /** End of the work [ms]; left out: an instant. */
+  readonly until?: number;
+  /** Beam concerned; left out: all. */
+  readonly beam?: string;
+  readonly work: Work;
 }
 
 /** A site file with its defaults filled in. */
 export interface Site {
-	readonly name: string;
-	/** IANA zone. */
-	readonly timeZone: string;
-	/** [degrees, north positive] */
-	readonly latitude?: number;
-	/** [degrees, east positive] */
-	readonly longitude?: number;
-	readonly beams: readonly Beam[];
-	readonly visits: readonly Visit[];
-	/** Name of the time column, or two names (date, time) to be joined; left out: the first column. */
-	readonly timeColumn?: string | readonly [string, string];
-	readonly timeFormat?: TimeFormat;
-	readonly sampling: Sampling;
+  readonly name: string;
+  /** IANA zone. */
+  readonly timeZone: string;
+  /** [degrees, north positive] */
+  readonly latitude?: number;
+  /** [degrees, east positive] */
+  readonly longitude?: number;
+  readonly beams: readonly Beam[];
+  readonly visits: readonly Visit[];
+  /** Name of the time column, or two names (date, time) to be joined; left out: the first column. */
+  readonly timeColumn?: string | readonly [string, string];
+  readonly timeFormat?: TimeFormat;
+  readonly sampling: Sampling;
 }
