@@ -1,0 +1,24 @@
+/*
+ * Bundles the evaluation together with the library's source (so that no build is needed and none can be stale) and runs
+ * it. Installed packages stay outside the bundle.
+ */
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+
+const at = (path) => fileURLToPath(new URL(path, import.meta.url));
+const outdir = at('../../node_modules/.cache/beamkeep-evaluation/');
+const diagnosesItself = !process.argv.some((argument) => /^--(findings|help)\b/.test(argument));
+
+await build({
+  entryPoints: [at('main.ts'), ...(diagnosesItself ? [at('diagnoseLog.ts')] : [])],
+  outdir,
+  outExtension: { '.js': '.mjs' },
+  bundle: true,
+  platform: 'node',
+  format: 'esm',
+  target: 'node20',
+  packages: 'external',
+  sourcemap: true,
+  logLevel: 'warning',
+});
+await import(`${outdir}main.mjs`);
