@@ -14,13 +14,13 @@ export interface PublishedCase<Inputs = unknown> {
 
 /** All cases of one quantity; a quantity without cases is an error, so that none can vanish unseen. */
 export function casesOf<Inputs>(quantity: string): PublishedCase<Inputs>[] {
-  const found = (cases as PublishedCase<Inputs>[]).filter((one) => one.quantity === quantity);
+  const found = (cases as unknown as PublishedCase<Inputs>[]).filter((one) => one.quantity === quantity);
   if (found.length === 0) throw new Error(`no published case of "${quantity}"`);
   return found;
 }
 
 /** Every quantity that has a case. */
-export const quantities = [...new Set((cases as PublishedCase[]).map((one) => one.quantity))];
+export const quantities = [...new Set((cases as unknown as PublishedCase[]).map((one) => one.quantity))];
 
 /** One case computed by the named function of another library, looked up by the case's name. */
 export function parityCase<I, R>(name: string): { inputs: I; results: R; function: string } {

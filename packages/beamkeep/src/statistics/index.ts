@@ -1,5 +1,11 @@
+export { binomialInterval } from './distributions/binomialInterval.js';
+export { chiSquareProbability, chiSquareQuantile } from './distributions/chiSquare.js';
+export { normalProbability, normalQuantile } from './distributions/normal.js';
+export { studentProbability, studentQuantile } from './distributions/student.js';
+export { type LinearFit, leastSquares } from './leastSquares.js';
 export { median } from './median.js';
 export { mean, standardDeviation } from './moments.js';
 export { quantile } from './quantile.js';
+export { type RobustFit, type RobustOptions, robustLeastSquares } from './robustLeastSquares.js';
 export { rollingMedian } from './rollingMedian.js';
 export { medianAbsoluteDeviation, normalOverMedianDeviation, robustSpread } from './spread.js';

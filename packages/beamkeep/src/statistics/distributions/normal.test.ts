@@ -1,0 +1,29 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { normalProbability, normalQuantile } from './normal.js';
+
+describe('normalQuantile and normalProbability', () => {
+  it('scipy.stats.norm 1.10.1: the deviations of usual limits, and far out', () => {
+    expect(normalQuantile(0.975)).toBeCloseTo(1.959963984540054, 13);
+    expect(normalQuantile(0.75)).toBeCloseTo(0.6744897501960817, 14);
+    expect(normalQuantile(1e-300) / -37.0470964).toBeCloseTo(1, 8);
+    expect(normalProbability(1.96)).toBeCloseTo(0.9750021048517795, 15);
+    expect(normalProbability(-30) / 4.906713927148187e-198).toBeCloseTo(1, 11);
+  });
+  it('law: each undoes the other', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -30, max: 6, noNaN: true }), (z) => {
+        expect(normalQuantile(normalProbability(z))).toBeCloseTo(z, 6);
+      }),
+      { seed: 31 },
+    );
+  });
+  it('ends, and what cannot be', () => {
+    expect(normalQuantile(0)).toBe(-Infinity);
+    expect(normalQuantile(1)).toBe(Infinity);
+    expect(normalQuantile(1.1)).toBeNaN();
+    expect(normalQuantile(Number.NaN)).toBeNaN();
+    expect(normalProbability(Number.NaN)).toBeNaN();
+    expect([normalProbability(-Infinity), normalProbability(0), normalProbability(Infinity)]).toEqual([0, 0.5, 1]);
+  });
+});
