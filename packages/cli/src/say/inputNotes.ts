@@ -1,0 +1,15 @@
+import type { InputReport } from '../answers.js';
+import { counted, plural } from './numbers.js';
+
+const shown = 12;
+
+/** What was read and what had to be mended or dropped, line by line, the first dozen of it. */
+export function inputNotes({ lines, dropped, notes }: InputReport): string[] {
+  const head = `Input: ${plural(lines, 'line')}, ${dropped === 0 ? 'none' : counted(dropped)} dropped.`;
+  const told = notes.slice(0, shown).map(({ line, lines: many, what, file }) => {
+    const where = `${file === undefined ? '' : `${file}:`}${line}`;
+    return `  ${file === undefined ? `line ${where}` : where}: ${what}${many > 1 ? ` (${plural(many, 'line')})` : ''}`;
+  });
+  const rest = notes.length - told.length;
+  return [head, ...told, ...(rest > 0 ? [`  and ${plural(rest, 'more note')}: --json lists all`] : [])];
+}

@@ -1,0 +1,19 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { wrap } from './wrap.js';
+
+describe('wrap', () => {
+  it('breaks between words and leads the other lines', () => {
+    expect(wrap('one two three four', 11, '- ', '  ')).toBe('- one two\n  three\n  four');
+  });
+  it('lets a long word stand alone', () => expect(wrap('a verylongword b', 6)).toBe('a\nverylongword\nb'));
+  it('gives one empty line for no words', () => expect(wrap('', 10)).toBe(''));
+  it('law: no word is lost, none is moved', () => {
+    fc.assert(
+      fc.property(fc.array(fc.stringMatching(/^[a-z]{1,12}$/)), fc.integer({ min: 1, max: 40 }), (words, width) => {
+        expect(wrap(words.join(' '), width).split(/\s+/).filter(Boolean)).toEqual(words);
+      }),
+      { seed: 3 },
+    );
+  });
+});

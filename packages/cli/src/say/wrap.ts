@@ -1,0 +1,19 @@
+/**
+ * A paragraph in lines no longer than `width`, each but the first led by `hanging`, the first by `first`.
+ * A word longer than a line stands alone on one.
+ */
+export function wrap(text: string, width: number, first = '', hanging = first): string {
+  const lines: string[] = [];
+  let line = first;
+  let empty = true;
+  for (const word of text.split(' ').filter((part) => part !== '')) {
+    if (!empty && [...line].length + 1 + [...word].length > width) {
+      lines.push(line);
+      line = hanging;
+      empty = true;
+    }
+    line += empty ? word : ` ${word}`;
+    empty = false;
+  }
+  return [...lines, line].join('\n');
+}
