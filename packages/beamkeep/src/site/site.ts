@@ -4,22 +4,27 @@
  */
 
 /** `reflective`: light crosses the smoke twice; `end-to-end`: once. */
-export type Layout = 'reflective' | 'end-to-end';
+export const layouts = ['reflective', 'end-to-end'] as const;
+export type Layout = (typeof layouts)[number];
 
 /** Unit of a beam's column in the log. `counts` and `millivolts` are proportional to received optical power. */
-export type SignalUnit = 'percent' | 'obscuration' | 'counts' | 'millivolts' | 'decibels';
+export const signalUnits = ['percent', 'obscuration', 'counts', 'millivolts', 'decibels'] as const;
+export type SignalUnit = (typeof signalUnits)[number];
 
 /** The equipment's own slow gain: none, not known, or known to end at so many decibels. */
 export type Compensation = 'none' | 'unknown' | { readonly limitDecibels: number };
 
 /** How time stands in a log. */
-export type TimeFormat = 'iso' | 'unix-seconds' | 'unix-milliseconds' | 'day-first' | 'month-first';
+export const timeFormats = ['iso', 'unix-seconds', 'unix-milliseconds', 'day-first', 'month-first'] as const;
+export type TimeFormat = (typeof timeFormats)[number];
 
 /** `mean`: a value stands for the interval before its time; `on-change`: a value holds until the next line. */
-export type Sampling = 'regular' | 'mean' | 'on-change';
+export const samplings = ['regular', 'mean', 'on-change'] as const;
+export type Sampling = (typeof samplings)[number];
 
 /** What was done at a visit. */
-export type Work = 'cleaned' | 'realigned' | 'tested' | 'reset' | 'isolated' | 'renormalised';
+export const works = ['cleaned', 'realigned', 'tested', 'reset', 'isolated', 'renormalised'] as const;
+export type Work = (typeof works)[number];
 
 /** One beam of a site, defaults filled in. */
 export interface Beam {
@@ -57,6 +62,8 @@ export interface Beam {
   readonly faultDelay: number;
   /** An alarm stays until reset. */
   readonly latching: boolean;
+  /** How far the obscuration must fall below its threshold before an unlatched alarm, or a fault, is over [%]. */
+  readonly hysteresis: number;
   readonly temperatureColumn?: string;
   readonly humidityColumn?: string;
   readonly gainColumn?: string;

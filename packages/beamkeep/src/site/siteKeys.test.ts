@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { cleanAirDefaults, siteDefaults } from './siteDefaults.js';
+import { beamKeys, siteKeys, topKeys, visitKeys } from './siteKeys.js';
+import { siteSchema } from './siteSchema.js';
+import { limitsInWords } from './wanted.js';
+
+const keysOf = (entries: object) => Object.keys(entries).sort();
+
+describe('the table of keys', () => {
+  it('holds the keys that the schema reads, and no others', () => {
+    expect(keysOf(topKeys)).toEqual(keysOf(siteSchema.entries));
+    expect(keysOf(beamKeys)).toEqual(keysOf(siteSchema.entries.beams.pipe[0].item.entries));
+    expect(keysOf(visitKeys)).toEqual(keysOf(siteSchema.entries.visits.wrapped.item.entries));
+  });
+
+  it('says of each key what it means, and what holds without it', () => {
+    for (const { key, meaning, required, whenLeftOut, kind, words, unit } of siteKeys) {
+      expect(meaning, key).not.toBe('');
+      expect(whenLeftOut !== undefined, key).toBe(!required);
+      expect(words !== undefined, key).toBe(kind === 'word' || kind === 'compensation');
+      expect(unit !== '', key).toBe(kind === 'number');
+    }
+  });
+
+  it('names the defaults that are used', () => {
+    for (const [key, value] of Object.entries(siteDefaults)) {
+      const row = siteKeys.find((known) => known.key === key);
+      expect(row?.whenLeftOut, key).toBe(String(value));
+    }
+    for (const [unit, reading] of Object.entries(cleanAirDefaults))
+      if (reading !== undefined) expect(beamKeys.cleanAir.whenLeftOut).toContain(`${unit} ${reading}`);
+  });
+});
+
+describe('limitsInWords', () => {
+  it.each([
+    [{ atLeast: 0, atMost: 5 }, 'from 0 to 5'],
+    [{ above: 0, atMost: 5 }, 'above 0 and at most 5'],
+    [{ atLeast: 0, below: 5 }, '0 or more and below 5'],
+    [{ atLeast: 0 }, '0 or more'],
+    [{}, ''],
+  ])('%j', (limits, words) => expect(limitsInWords(limits)).toBe(words));
+});
