@@ -1,3 +1,4 @@
+export { type ChangeOptions, changePoints, type Segmentation, segmentation } from './changes/changePoints.js';
 export { binomialInterval } from './distributions/binomialInterval.js';
 export { chiSquareProbability, chiSquareQuantile } from './distributions/chiSquare.js';
 export { normalProbability, normalQuantile } from './distributions/normal.js';
