@@ -1,4 +1,4 @@
-import type { Trace } from 'beamkeep';
+import type { Trace } from 'beamkeep/columns';
 import { describe, expect, it } from 'vitest';
 import { clock } from '../say/times.js';
 import { levels } from './levels.js';

@@ -1,4 +1,4 @@
-import type { Trace } from 'beamkeep';
+import type { Trace } from 'beamkeep/columns';
 import { describe, expect, it } from 'vitest';
 import type { ToldFinding } from '../answers.js';
 import { palette } from '../say/palette.js';

@@ -1,0 +1,8 @@
+import type { CommandMaker } from './command.js';
+import { convertCommand } from './convert.js';
+import { diagnoseCommand } from './diagnose.js';
+import { respondCommand } from './respond.js';
+import { simulateCommand } from './simulate.js';
+
+/** Every command, in the order of the help. */
+export const commands: readonly CommandMaker[] = [diagnoseCommand, respondCommand, convertCommand, simulateCommand];

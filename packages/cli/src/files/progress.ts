@@ -1,0 +1,49 @@
+import { type Options, Presets, SingleBar } from 'cli-progress';
+import type { Output } from '../io.js';
+
+/** Bytes of input from which a person would wonder whether anything happens. */
+const longInput = 4_000_000;
+
+/** Tells a person how far the reading is. */
+interface Progress {
+  /** So many bytes have been read by now. */
+  at(bytes: number): void;
+  /** Nothing more is told; the line is left clean. */
+  end(): void;
+}
+
+const silent: Progress = { at: () => undefined, end: () => undefined };
+
+/**
+ * A bar on standard error for long input, on a terminal only; it leaves nothing behind.
+ *
+ * @param total bytes to be read; undefined where that is not known
+ */
+function progress(output: Output, total: number | undefined): Progress {
+  if (output.isTTY !== true || total === undefined || total < longInput) return silent;
+  const settings: Options = {
+    format: 'reading [{bar}] {percentage} %, {eta} s left',
+    stream: output as NodeJS.WriteStream,
+    clearOnComplete: true,
+    // Its own handler would swallow an interrupt.
+    gracefulExit: false,
+    fps: 5,
+  };
+  const bar = new SingleBar(settings, Presets.legacy);
+  bar.start(total, 0);
+  return { at: (bytes) => bar.update(Math.min(bytes, total)), end: () => bar.stop() };
+}
+
+/** Does some work on logs, with a bar while they are read; the bar is gone when the work ends, well or badly. */
+export async function metered<T>(
+  size: number | undefined,
+  output: Output,
+  work: (onProgress: (bytesRead: number) => void) => Promise<T>,
+): Promise<T> {
+  const { at, end } = progress(output, size);
+  try {
+    return await work(at);
+  } finally {
+    end();
+  }
+}

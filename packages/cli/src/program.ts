@@ -1,0 +1,40 @@
+import { Command } from 'commander';
+import { commands } from './commands/index.js';
+import { type ExitCode, type Io, lineWidth, wantsColour } from './io.js';
+import { caution } from './say/cautions.js';
+import { wrap } from './say/wrap.js';
+import { version } from './version.js';
+
+/** The command line as a whole: shared manners, then one command a file. */
+export function program(io: Io, done: (code: ExitCode) => void): Command {
+  const root = new Command('beamkeep')
+    .description('Explains the received-signal log of optical beam smoke detectors.')
+    .version(version, '-V, --version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .helpCommand('help [command]', 'print the help of a command')
+    .showSuggestionAfterError()
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => io.stdout.write(text),
+      writeErr: (text) => io.stderr.write(text),
+      outputError: () => undefined,
+      getOutHelpWidth: () => lineWidth(io.stdout),
+      getErrHelpWidth: () => lineWidth(io.stderr),
+      getOutHasColors: () => wantsColour(io.stdout, io.env),
+      getErrHasColors: () => wantsColour(io.stderr, io.env),
+    })
+    .addHelpText(
+      'after',
+      `
+Examples:
+  beamkeep diagnose datasets/tram-depot/log.csv.gz --site datasets/tram-depot/site.json
+  beamkeep convert 35 --from percent --to decibels-per-metre --path 124
+  beamkeep help diagnose
+
+Exit codes: 0 done; 1 findings at or above --fail-on; 2 wrong arguments or input that cannot be used.
+
+${wrap(caution, 80)}`,
+    );
+  for (const make of commands) root.addCommand(make(io, done).copyInheritedSettings(root));
+  return root;
+}
