@@ -1,0 +1,79 @@
+export { growthHeat, growthTimes, radiativeShare } from './fires.js';
+export { fuels } from './fuels.js';
+export { bs5839, gb50116, nfpa72, sp484, tariffAdvisory } from './layout.js';
+export {
+  filledRangePower,
+  gaussianHalfWidth,
+  halfPowerLoss,
+  overfilledRangePower,
+  pointingFactor,
+  pointingReach,
+  twoLobes,
+  usualWavelength,
+} from './light.js';
+export { aerosolExtinction, dustLimits, fogVisibility, largeDropEfficiency } from './nuisance.js';
+export {
+  ceilingJetDepth,
+  ceilingJetRise,
+  ceilingJetSpeed,
+  flameFlow,
+  flameHeight,
+  gradientRise,
+  plumeFlow,
+  plumeRadius,
+  plumeRise,
+  plumeWidth,
+  stratification,
+  transportLag,
+  virtualOrigin,
+  visiblePlumeWidth,
+} from './plume.js';
+export {
+  alarmFilter,
+  compensationRatio,
+  leastPointThreshold,
+  leastSeparation,
+  leastThreshold,
+  quietFilter,
+  rapidDeepLoss,
+  rapidPartialLoss,
+  reproducibilityAbove,
+  reproducibilityBelow,
+  slowestFireRate,
+  slowFireAllowance,
+  slowFireFactor,
+  smoulderingTestEnd,
+  thresholdRatio,
+} from './response.js';
+export {
+  blockedFrom,
+  blockedWithin,
+  stoppingGap,
+  usualAlarmDelay,
+  usualAlarmThreshold,
+  usualFaultDelay,
+  usualFaultThreshold,
+} from './settings.js';
+export {
+  flamingExtinction,
+  flamingExtinctionOlder,
+  infraredShare,
+  laboratoryWavelength,
+  smoulderingExtinction,
+  wavelengthPower,
+} from './smoke.js';
+export { quickestFill, smoulderDoubling } from './smokeCurves.js';
+export { slowestSmoke, smokeActShare, smokeEpisodeSpare, smokeGrowth, smokeSamples } from './smokeRule.js';
+export { cleaningRule, mirrorDirtRate, mostDirtRate, panelDirtRate } from './soiling.js';
+export type { Source, Sourced, Topic } from './sourced.js';
+export { normalOverMad, roundingSpread } from './spread.js';
+export { deflectionLimits, endSlope, frameDrift, roofTemperature, thermalExpansion } from './structure.js';
+export { foot, naturalPerDecimal } from './units.js';
+export {
+  clearestAir,
+  lightEmittingSign,
+  olderVisibleContrast,
+  reflectingSign,
+  tenableDensity,
+  visibleContrast,
+} from './visibility.js';

@@ -1,0 +1,176 @@
+import type { Sourced } from './sourced.js';
+
+/*
+ * Factors of the plume and ceiling-jet laws, with Q and Qc (its convective share) in kW, heights and radii in m,
+ * temperatures in K, mass flow in kg/s. Equation numbers are those of Enclosure Fire Dynamics.
+ */
+
+const book =
+  'Karlsson and Quintiere, Enclosure Fire Dynamics, 2000, ch. 4, as quoted in an open collection of hand calculations';
+
+/** Mean flame height: 0.235 Q^(2/5) - 1.02 D. */
+export const flameHeight = {
+  heat: { value: 0.235, unit: 'm/kW^(2/5)', source: book, clause: 'eq. 4.3', edition: '2000', seen: 'read' },
+  diameter: { value: 1.02, unit: '1', source: book, clause: 'eq. 4.3', edition: '2000', seen: 'read' },
+} satisfies Record<string, Sourced>;
+
+/** Virtual origin: 0.083 Q^(2/5) - 1.02 D. */
+export const virtualOrigin = {
+  heat: {
+    value: 0.083,
+    unit: 'm/kW^(2/5)',
+    source: book,
+    clause: 'eq. 4.23',
+    edition: '2000',
+    seen: 'read',
+    note: 'NUREG-1805, eq. 9-3, has the same',
+  },
+  diameter: { value: 1.02, unit: '1', source: book, clause: 'eq. 4.23', edition: '2000', seen: 'read' },
+} satisfies Record<string, Sourced>;
+
+/** Mass flow above the flame: 0.071 Qc^(1/3) (z - z0)^(5/3) + 0.00192 Qc. */
+export const plumeFlow = {
+  height: {
+    value: 0.071,
+    unit: 'kg/(s kW^(1/3) m^(5/3))',
+    source: book,
+    clause: 'eq. 4.27',
+    edition: '2000',
+    seen: 'read',
+  },
+  heat: { value: 0.00192, unit: 'kg/kJ', source: book, clause: 'eq. 4.27', edition: '2000', seen: 'read' },
+} satisfies Record<string, Sourced>;
+
+/** Mass flow within the flame: 0.0056 Qc z/L. */
+export const flameFlow = {
+  value: 0.0056,
+  unit: 'kg/kJ',
+  source: book,
+  clause: 'eq. 4.27',
+  edition: '2000',
+  seen: 'read',
+} satisfies Sourced;
+
+/** Centreline temperature rise: 9.1 (T/(g cp^2 rho^2))^(1/3) Qc^(2/3) (z - z0)^(-5/3). */
+export const plumeRise = {
+  value: 9.1,
+  unit: '1',
+  source: book,
+  clause: 'eq. 4.25',
+  edition: '2000',
+  seen: 'read',
+  note: 'NUREG-1805, eq. 9-2, has the same; at most 900 K (CFAST)',
+} satisfies Sourced;
+
+/** Radius to half the temperature rise: 0.12 (T0/T)^(1/2) (z - z0). */
+export const plumeRadius = {
+  value: 0.12,
+  unit: '1',
+  source: book,
+  clause: 'eq. 4.24',
+  edition: '2000',
+  seen: 'read',
+} satisfies Sourced;
+
+/** Radius at which the temperature rise is 1/e: 0.14 (T0/T)^(1/2) (z - z0). */
+export const plumeWidth = {
+  value: 0.14,
+  unit: '1',
+  source: 'CFAST Technical Reference Guide, Plume Temperature and Velocity',
+  seen: 'read',
+} satisfies Sourced;
+
+/** Width of the visible plume over height, for placing beams. */
+export const visiblePlumeWidth = {
+  value: 0.25,
+  range: [0.24, 0.3],
+  unit: '1',
+  source: 'NFPA 92, plume width for detection by beams',
+  seen: 'from memory',
+  note: 'range: twice the radius of eq. 4.24; 0.5 for touching walls (from memory)',
+} satisfies Sourced;
+
+const jet = 'SFPE Handbook, ch. 14 (Alpert), as coded in an open fire library';
+
+/** Temperature rise of the ceiling jet: 16.9 Q^(2/3)/H^(5/3) near the axis, 5.38 (Q/r)^(2/3)/H beyond r/H = 0.18. */
+export const ceilingJetRise = {
+  near: {
+    value: 16.9,
+    unit: 'K m^(5/3)/kW^(2/3)',
+    source: jet,
+    seen: 'read',
+    note: 'data from ceilings of 4.6 to 15.5 m, from memory',
+  },
+  far: {
+    value: 5.38,
+    unit: 'K m^(5/3)/kW^(2/3)',
+    source: jet,
+    seen: 'read',
+    note: 'data from ceilings of 4.6 to 15.5 m, from memory',
+  },
+  turn: { value: 0.18, unit: '1', source: jet, seen: 'read', note: 'data from ceilings of 4.6 to 15.5 m, from memory' },
+} satisfies Record<string, Sourced>;
+
+const jetSpeed = 'SFPE Handbook, ch. 14 (Alpert)';
+
+/** Speed of the ceiling jet: 0.96 (Q/H)^(1/3) near the axis, 0.195 Q^(1/3) H^(1/2) / r^(5/6) beyond r/H = 0.15. */
+export const ceilingJetSpeed = {
+  near: {
+    value: 0.96,
+    unit: 'm^(4/3)/(s kW^(1/3))',
+    source: jetSpeed,
+    seen: 'from memory',
+    note: 'reproduces a worked result of NUREG-1805, ch. 11, that was read',
+  },
+  far: {
+    value: 0.195,
+    unit: 'm^(4/3)/(s kW^(1/3))',
+    source: jetSpeed,
+    seen: 'from memory',
+    note: 'reproduces a worked result of NUREG-1805, ch. 11, that was read',
+  },
+  turn: {
+    value: 0.15,
+    unit: '1',
+    source: jetSpeed,
+    seen: 'from memory',
+    note: 'reproduces a worked result of NUREG-1805, ch. 11, that was read',
+  },
+} satisfies Record<string, Sourced>;
+
+/** Depth of the ceiling jet: 0.112 H (1 - exp(-2.24 r/H)). */
+export const ceilingJetDepth = {
+  share: {
+    value: 0.112,
+    unit: 'H',
+    source: 'CFAST Technical Reference Guide, Ceiling Jet',
+    seen: 'read',
+    note: 'r/H from 0.26 to 2',
+  },
+  rate: { value: 2.24, unit: '1', source: 'CFAST Technical Reference Guide, Ceiling Jet', seen: 'read' },
+} satisfies Record<string, Sourced>;
+
+const lag = 'Mowrer, Fire Technology, August 1990, as in the NUREG-1805 spreadsheet';
+
+/** Transport lag of a steady fire: 0.67 H^(4/3)/Q^(1/3) + r^(11/6)/(1.2 Q^(1/3) H^(1/2)). */
+export const transportLag = {
+  plume: { value: 0.67, unit: 's kW^(1/3)/m^(4/3)', source: lag, clause: 'ch. 11', seen: 'read' },
+  ceiling: { value: 1.2, unit: 'm^(4/3)/(s kW^(1/3))', source: lag, clause: 'ch. 11', seen: 'read' },
+} satisfies Record<string, Sourced>;
+
+/** Smoke reaches the roof while dT < 96.2 Qc^(2/3) H^(-5/3). */
+export const stratification = {
+  value: 96.2,
+  unit: 'K m^(5/3)/kW^(2/3)',
+  source: 'NFPA 92B, 2000, A.3.4: 1300 in degF, Btu/s and ft (read in the NUREG-1805 spreadsheet), turned to SI',
+  seen: 'derived',
+} satisfies Sourced;
+
+/** Greatest rise in a linear gradient: 5.54 Qc^(1/4) (dT/dz)^(-3/8). */
+export const gradientRise = {
+  value: 5.54,
+  unit: 'm K^(3/8)/(kW^(1/4) m^(3/8))',
+  source: 'NFPA 92, stratification in a temperature gradient',
+  seen: 'from memory',
+  note: 'agrees with the 96.2 of the hot layer within 0.2 %',
+} satisfies Sourced;
