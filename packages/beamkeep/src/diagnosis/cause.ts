@@ -1,0 +1,36 @@
+import type { CauseWord, Evidence, Severity } from './finding.js';
+import type { Picture } from './picture.js';
+
+/** A stretch that a cause claims, before it is put into words. */
+export interface Claim {
+  /** Instants of the first and last sample [ms]. */
+  readonly start: number;
+  readonly end: number;
+  /** First and last sample of each time it came, for what recurs [ms]. */
+  readonly episodes?: readonly (readonly [number, number])[];
+  /** Probability that the cause is at work in this stretch. */
+  readonly confidence: number;
+  readonly severity: Severity;
+  /** One sentence for a person. */
+  readonly summary: string;
+  readonly evidence: readonly Evidence[];
+  /** Where the stretch changes what the usual advice would be. */
+  readonly action?: string;
+  readonly settles?: string;
+}
+
+/** Everything beamkeep knows about one cause. Nothing outside its file knows a cause by name. */
+export interface Cause {
+  /** The word in the JSON output: never renamed. */
+  readonly word: CauseWord;
+  /** One line for help texts and the page of causes. */
+  readonly meaning: string;
+  /** How it shows in the received signal. */
+  readonly shows: string;
+  /** What to do on site. */
+  readonly action: string;
+  /** What would settle the doubt. */
+  readonly settles: string;
+  /** The stretches of a beam that the cause claims. */
+  claims(picture: Picture): Claim[];
+}

@@ -1,0 +1,65 @@
+import { day } from '../../columns/index.js';
+import { median, quantile } from '../../statistics/index.js';
+import type { Cause } from '../cause.js';
+import { cycleFromHeat } from '../heat.js';
+import { spells } from '../spells.js';
+import { swings } from '../swings.js';
+import { evidence, logistic, percent } from '../wording.js';
+
+/** The structure moves with heat, wind or load, and the aim with it. */
+export const buildingMovement: Cause = {
+  word: 'building-movement',
+  meaning: 'the structure moves with heat, wind or load',
+  shows:
+    'a sway that repeats with the day, or with load, and follows temperature; one dip a cycle, or two when centred',
+  action: 'Re-aim to the middle of the movement, at the hour when the level stands halfway, or stiffen the mount.',
+  settles: 'Read the aim at the daily low and at the daily high: if the peak has moved, the structure moves.',
+  claims: (picture) => {
+    const { slowLimit, view } = picture;
+    const daily = swings(picture);
+    if (daily.length === 0) return [];
+    const swaying = daily.filter((d) => d.swing >= slowLimit);
+    if (swaying.length < 3 || swaying.length < 0.1 * daily.length) return [];
+    const heat = cycleFromHeat(picture);
+    const typical = median(swaying.map((d) => d.swing));
+    const large = quantile(
+      daily.map((d) => d.swing),
+      0.9,
+    );
+    const fit = median(swaying.map((d) => d.explained));
+    const follows = heat === undefined ? 0 : 3 * (heat.explained - 0.4);
+    const confidence = Math.min(
+      0.98,
+      logistic(3 * (large / slowLimit - 1) + 4 * (fit - 0.5) + 0.25 * Math.min(8, swaying.length - 3) + follows),
+    );
+    if (confidence < 0.1) return [];
+    return spells(swaying.map((d) => [d.start, d.end] as const)).map((spell) => ({
+      start: spell.start,
+      end: spell.end,
+      episodes: spell.episodes,
+      confidence,
+      severity:
+        1 - picture.view.beam.alarmThreshold / 100 > 1 - 2 * large && spell.end >= view.to - 2 * day ? 'watch' : 'note',
+      summary: `The level sways by ${percent(typical)} % on ${spell.episodes.length} days, trough to crest, as a structure that moves.`,
+      evidence: [
+        evidence('swing of a day, median', percent(typical), '%'),
+        evidence('swing of a large day', percent(large), '%'),
+        evidence('days that swing', spell.episodes.length, ''),
+        evidence('share of the day that the cycle explains', fit, ''),
+        ...(heat === undefined
+          ? []
+          : [
+              evidence('share explained by the lagged temperature', heat.explained, ''),
+              evidence('lag behind the temperature', heat.lagHours, 'h'),
+              ...(heat.offset === undefined
+                ? []
+                : [
+                    evidence('offset of the aim', heat.offset, 'half-angles'),
+                    evidence('movement on a large day', heat.movement ?? Number.NaN, 'half-angles'),
+                    evidence('won by re-aiming, on average', heat.wonDecibels ?? Number.NaN, 'dB'),
+                  ]),
+            ]),
+      ],
+    }));
+  },
+};

@@ -1,0 +1,51 @@
+import type { Cause } from '../cause.js';
+import { levelOf } from '../view.js';
+import { evidence, logistic, percent } from '../wording.js';
+
+/** Loss removed by work in one step, and kept. */
+export const cleaned: Cause = {
+  word: 'cleaned',
+  meaning: 'loss removed by work (cleaning, re-aiming, rain) in one step, and kept',
+  shows: 'a step up that stays; not an object leaving, mist drying, a gain step or a re-normalised reading',
+  action: 'Note what was done and by whom, and take the new level as the mark to compare with.',
+  settles: 'The log book: a visit at that hour, or rain on an outdoor reflector.',
+  claims: ({ parts, view, visits, slowLimit }) =>
+    parts.steps
+      .filter((s) => s.loss < 0)
+      .flatMap((s) => {
+        const at = view.trace.time[s.row] as number;
+        const before = levelOf(before24(parts.left, view.loss, s.row));
+        const gained = before * (levelOf(s.loss) - 1);
+        const visit = visits.find(
+          (v) =>
+            (v.work === 'cleaned' || v.work === 'realigned') &&
+            at >= v.time - 3 * 3_600_000 &&
+            at <= (v.until ?? v.time) + 6 * 3_600_000,
+        );
+        const renormalised = visits.some((v) => v.work === 'renormalised' && Math.abs(at - v.time) < 6 * 3_600_000);
+        // Above clean air by more than a sway may be: a gain step, not a cleaning.
+        const over = before + gained - 1.04;
+        const confidence = renormalised
+          ? 0.1
+          : logistic(5 * (gained / slowLimit - 0.8) + (visit === undefined ? 0 : 3) - 30 * Math.max(0, over));
+        if (confidence < 0.1) return [];
+        return [
+          {
+            start: at,
+            end: at,
+            confidence: Math.min(0.98, confidence),
+            severity: 'note' as const,
+            summary: `The level stepped up by ${percent(gained)} % and stayed${visit === undefined ? '' : `: the visit "${visit.work}" explains it`}.`,
+            evidence: [evidence('step up', percent(gained), '%'), evidence('step up', -s.loss, 'dB')],
+          },
+        ];
+      }),
+};
+
+/** Loss just before a step [dB]. */
+function before24(_left: Float64Array, loss: Float64Array, row: number): number {
+  const from = Math.max(0, row - 12);
+  let sum = 0;
+  for (let i = from; i < row; i++) sum += loss[i] as number;
+  return row > from ? sum / (row - from) : (loss[row] as number);
+}

@@ -1,0 +1,53 @@
+import { day } from '../../columns/index.js';
+import type { Cause, Claim } from '../cause.js';
+import type { Picture } from '../picture.js';
+import { type SlowStretch, slowStretches } from '../slowLoss.js';
+import { levelOf } from '../view.js';
+import { evidence, logistic, percent, round } from '../wording.js';
+import { driftEvidence } from './driftEvidence.js';
+
+/** Dirt on the reflector or the optics: a slow loss that cleaning takes back. */
+export const contamination: Cause = {
+  word: 'contamination',
+  meaning: 'dirt on the reflector or the optics',
+  shows: 'slow loss over days to months; steps back up when cleaned',
+  action: 'Clean the reflector and the optics with the system out of service, then compare the level with clean air.',
+  settles:
+    'Clean both ends: if the level steps back up by about the loss that was gained, it was dirt; if not, check the aim.',
+  claims: (picture) => slowStretches(picture).flatMap((s) => claim(picture, s)),
+};
+
+function claim(picture: Picture, s: SlowStretch): Claim[] {
+  const ratio = s.gainedShare / picture.slowLimit;
+  const sure = s.gained / Math.max(s.noise, 1e-4);
+  if (ratio < 0.7 || s.steadiness < 0.25) return [];
+  const drift = driftEvidence(picture, s);
+  const grown = logistic(4 * (ratio - 1) + 1.2 * (Math.min(sure, 8) - 4) + 6 * (s.steadiness - 0.6));
+  const confidence = Math.min(0.97, grown) * (1 - drift);
+  if (confidence < 0.05) return [];
+  const days = (s.end - s.start) / day;
+  const rate = percent(s.gainedShare) / Math.max(days, 1e-9);
+  const now = 1 - levelOf(s.loss[s.loss.length - 1] as number);
+  const margin = picture.view.beam.alarmThreshold / 100 - now;
+  const restored = s.restored ? ` ${percent(1 - levelOf(s.restoredBy))} % came back in one step at the end.` : '';
+  return [
+    {
+      start: s.start,
+      end: s.end,
+      confidence,
+      severity: s.restored ? 'note' : margin < 0 ? 'act' : now > 0.02 || ratio > 1.5 ? 'watch' : 'note',
+      summary: `Slow loss of ${percent(s.gainedShare)} % over ${Math.round(days)} days, as dirt builds up.${restored}`,
+      evidence: [
+        evidence('slope', -rate, '%/day'),
+        evidence('loss gained', percent(s.gainedShare), '%'),
+        evidence('loss gained', s.gained, 'dB'),
+        evidence('steadiness of the growth, -1 to 1', s.steadiness, ''),
+        ...(Number.isNaN(s.acceleration)
+          ? []
+          : [evidence('late less early slope, over the whole slope', s.acceleration, '')]),
+        ...(Number.isNaN(s.swayGrowth) ? [] : [evidence('growth of the daily sway in dB', s.swayGrowth, 'times')]),
+      ],
+      settles: `Clean both ends: if the level steps back up by about ${round(percent(s.gainedShare), 2)} %, it was dirt; if it does not, check the aim.`,
+    },
+  ];
+}

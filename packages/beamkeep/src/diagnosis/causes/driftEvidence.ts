@@ -1,0 +1,18 @@
+import type { Picture } from '../picture.js';
+import type { SlowStretch } from '../slowLoss.js';
+import { logistic } from '../wording.js';
+
+/**
+ * Probability that a slow loss is the aim creeping away rather than dirt.
+ *
+ * Dirt leaves the sway in dB as it was and does not speed up; a creeping aim loses with the square of its angle, so it
+ * speeds up and sways more as it goes. Growth of the sway proves loss of aim, no growth proves nothing.
+ */
+export function driftEvidence(_picture: Picture, s: SlowStretch): number {
+  let score = -2.5;
+  if (!Number.isNaN(s.acceleration)) score += 3.2 * Math.min(2, s.acceleration - 0.45);
+  if (!Number.isNaN(s.swayGrowth)) {
+    score += 2.2 * Math.min(2.5, Math.log2(s.swayGrowth)) + 3 * Math.max(0, s.swayFollows - 0.2);
+  }
+  return logistic(score);
+}

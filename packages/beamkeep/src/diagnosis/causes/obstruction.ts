@@ -1,0 +1,58 @@
+import { second } from '../../columns/index.js';
+import type { Cause, Claim } from '../cause.js';
+import type { Picture } from '../picture.js';
+import { levelOf } from '../view.js';
+import { evidence, logistic, percent, spell } from '../wording.js';
+
+/** An object in the path: fast in, flat, fast out, or lasting until it is removed. */
+export const obstruction: Cause = {
+  word: 'obstruction',
+  meaning: 'an object in the path',
+  shows: 'a fast deep loss with a flat bottom and a fast full recovery, or one that lasts until the object is removed',
+  action: 'Keep the path clear: find what stood or passed there at that time, move it or move the beam.',
+  settles: 'The work diary or a camera for that time; a hand held in the beam shows the same edges.',
+  claims: (picture) => [...blocks(picture), ...leftStanding(picture)],
+};
+
+function blocks(picture: Picture): Claim[] {
+  const claims: Claim[] = [];
+  for (const e of picture.excursions) {
+    if (picture.kind.get(e) !== 'block') continue;
+    const confidence = Math.min(0.97, logistic(14 * (e.bottom - 0.12) + 1.5 * (0.3 - e.unevenness) + 0.8));
+    const beyond = e.depth * 100 >= picture.view.beam.alarmThreshold;
+    claims.push({
+      start: e.start,
+      end: e.end,
+      confidence,
+      severity: e.open ? 'act' : beyond ? 'watch' : 'note',
+      summary: `Something took ${percent(e.bottom)} % of the light for ${spell(e.end - e.start)} with sharp edges${e.open ? ' and is still there' : ''}.`,
+      evidence: [
+        evidence('depth', percent(e.bottom), '%'),
+        evidence('length', (e.end - e.start) / second, 's'),
+        evidence('onset, a sixth to four fifths, no longer than', Math.max(e.onset, 0) / second, 's'),
+        ...(e.open ? [] : [evidence('recovery', Math.max(e.recovery, 0) / second, 's')]),
+        evidence('unevenness of the bottom over its depth', e.unevenness, ''),
+      ],
+    });
+  }
+  return claims;
+}
+
+/** A deep step down with no return before the end of the log. */
+function leftStanding({ parts, view }: Picture): Claim[] {
+  return parts.steps.flatMap((s, k) => {
+    const lost = 1 - levelOf(s.loss);
+    if (s.loss <= 0 || lost < 0.5 || parts.steps.slice(k + 1).some((next) => next.loss < -0.4 * s.loss)) return [];
+    const start = view.trace.time[s.row] as number;
+    return [
+      {
+        start,
+        end: view.to,
+        confidence: Math.min(0.9, logistic(12 * (lost - 0.6))),
+        severity: 'act',
+        summary: `${percent(lost)} % of the light went at once and has not come back: something may stand in the path.`,
+        evidence: [evidence('depth', percent(lost), '%'), evidence('length', (view.to - start) / second, 's')],
+      },
+    ];
+  });
+}

@@ -1,0 +1,28 @@
+import type { Claim } from '../cause.js';
+import type { Excursion } from '../excursions.js';
+import type { Picture } from '../picture.js';
+import type { Kind } from '../sorting.js';
+
+/** Excursions of one kind, by local day. */
+export function daysOf(picture: Picture, kind: Kind): Map<number, Excursion[]> {
+  const days = new Map<number, Excursion[]>();
+  for (const e of picture.excursions) {
+    if (picture.kind.get(e) !== kind) continue;
+    // A night counts with the day on which it ends.
+    const day = picture.view.clock.dayNumber((e.start + e.end) / 2);
+    const of = days.get(day);
+    if (of === undefined) days.set(day, [e]);
+    else of.push(e);
+  }
+  return days;
+}
+
+/** First and last sample of each group of excursions. */
+export const episodesOf = (groups: Iterable<readonly Excursion[]>): (readonly [number, number])[] =>
+  [...groups].map((of) => [Math.min(...of.map((e) => e.start)), Math.max(...of.map((e) => e.end))] as const);
+
+/** Whether a stretch reaches into the last days of the log. */
+export const recent = (picture: Picture, end: number, days: number): boolean =>
+  end >= picture.view.to - days * 86_400_000;
+
+export type Claims = Claim[];

@@ -1,0 +1,50 @@
+import { hour } from '../../columns/index.js';
+import type { Picture } from '../picture.js';
+import { isTwoSided } from '../roughness.js';
+
+/** A stretch in which the samples spread more, up and down alike. */
+export interface RoughStretch {
+  readonly start: number;
+  readonly end: number;
+  readonly from: number;
+  readonly to: number;
+  /** Spread of the samples over the usual. */
+  readonly times: number;
+  /** Spread of the samples, share of clean air. */
+  readonly spread: number;
+  /** Greatest deviation over the spread: 1.4 for a sine, 3 and more for spikes. */
+  readonly crest: number;
+}
+
+/** The rough stretches of a beam, runs a few apart joined. */
+export function roughStretches({ rough, view, slowLimit }: Picture): RoughStretch[] {
+  const { runs, usual } = rough;
+  const { time, until } = view.trace;
+  const joined: { runs: number[] }[] = [];
+  runs.forEach((run, k) => {
+    if (!isTwoSided(run, usual) || run.up + run.down < 1.6 * slowLimit) return;
+    const last = joined.at(-1);
+    const before = last?.runs.at(-1);
+    if (last !== undefined && before !== undefined && k - before <= 4) last.runs.push(k);
+    else joined.push({ runs: [k] });
+  });
+  return joined
+    .filter((j) => j.runs.length >= 2)
+    .map((j) => {
+      const own = j.runs.map((k) => runs[k]).filter((r) => r !== undefined);
+      const from = own[0]?.from ?? 0;
+      const to = own.at(-1)?.to ?? 0;
+      const spread = Math.sqrt(own.reduce((a, r) => a + r.spread ** 2, 0) / own.length);
+      const most = Math.max(...own.map((r) => Math.max(r.up, r.down)));
+      return {
+        start: time[from] as number,
+        end: until[to] as number,
+        from,
+        to,
+        times: spread / usual,
+        spread,
+        crest: most / Math.max(spread, 1e-9),
+      };
+    })
+    .filter((r) => r.end - r.start < 400 * hour || r.times > 2.5);
+}

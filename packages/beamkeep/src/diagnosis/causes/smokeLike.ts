@@ -1,0 +1,93 @@
+import { hour, rowAt } from '../../columns/index.js';
+import type { Cause, Claim } from '../cause.js';
+import type { Picture } from '../picture.js';
+import { climbIn } from '../sorting.js';
+import { evidence, percent, spell } from '../wording.js';
+
+/**
+ * Cannot be told from smoke: decided before every other cause, and removed by none.
+ *
+ * Always so: (1) a stretch that the equipment would call fire; (2) growth to 3 % or more, no slower than 0.02 dB a
+ * minute, that is not one of a family of its like on other days.
+ */
+export const smokeLike: Cause = {
+  word: 'smoke-like',
+  meaning: 'cannot be told from smoke',
+  shows: 'loss that grows over seconds, minutes or (smouldering) hours, then is held, grows or clears slowly',
+  action: 'Treat as fire: look on site at once, or if it is past, find out what happened there at that time.',
+  settles: 'Someone who was there, the fire log, a camera. Until then it counts as smoke.',
+  claims: (picture) => merged(picture, [...fires(picture), ...growths(picture)]),
+};
+
+interface Suspect {
+  start: number;
+  end: number;
+  fire: boolean;
+  confidence: number;
+  lost: number;
+  growth: number;
+}
+
+function fires(picture: Picture): Suspect[] {
+  return picture.fires.map((f) => ({
+    ...f,
+    fire: true,
+    confidence: 0.6,
+    lost: lossBetween(picture, f.start, f.end),
+    growth: 0,
+  }));
+}
+
+function growths(picture: Picture): Suspect[] {
+  return picture.excursions.flatMap((e) => {
+    if (picture.kind.get(e) !== 'smoke') return [];
+    const climb = climbIn(picture, e);
+    const start = climb === undefined ? e.start : Math.min(e.start, picture.view.trace.time[climb.from] as number);
+    return [{ start, end: e.end, fire: false, confidence: 0.85, lost: e.depth, growth: climb?.time ?? 0 }];
+  });
+}
+
+/** Greatest obscuration of a stretch, share of clean air. */
+function lossBetween({ view }: Picture, start: number, end: number): number {
+  const { time, low } = view.trace;
+  let least = 1;
+  for (let i = rowAt(time, start); i < time.length && (time[i] as number) <= end; i++) {
+    least = Math.min(least, low[i] as number);
+  }
+  return 1 - least;
+}
+
+/** Suspects that touch, or stand within a tenth of the episode's length, are one episode. */
+function merged(picture: Picture, suspects: Suspect[]): Claim[] {
+  const { view } = picture;
+  const joined: Suspect[] = [];
+  for (const s of suspects.sort((a, b) => a.start - b.start)) {
+    const last = joined.at(-1);
+    const length = last === undefined ? 0 : Math.max(last.end - last.start, s.end - s.start);
+    if (last !== undefined && s.start - last.end <= Math.min(2 * hour, Math.max(length, 5 * view.interval))) {
+      last.end = Math.max(last.end, s.end);
+      last.fire ||= s.fire;
+      last.confidence = Math.max(last.confidence, s.confidence);
+      last.lost = Math.max(last.lost, s.lost);
+      last.growth = Math.max(last.growth, s.growth);
+    } else joined.push({ ...s });
+  }
+  return joined.map((s) => {
+    const open = s.end >= view.to - 0.5 * view.interval;
+    const act = open || s.lost * 100 >= view.beam.alarmThreshold / 2;
+    return {
+      start: s.start,
+      end: s.end,
+      confidence: s.confidence,
+      severity: act ? 'act' : 'watch',
+      summary: s.fire
+        ? `Obscuration stood past the alarm threshold for the alarm delay (${percent(s.lost)} % at most): a fire signal, to be treated as fire.`
+        : `Loss grew by ${percent(s.lost)} % as smoke may, over ${spell(s.growth)}: treat as fire.`,
+      evidence: [
+        evidence('greatest obscuration', percent(s.lost), '%'),
+        evidence('length', (s.end - s.start) / 1000, 's'),
+        ...(s.growth > 0 ? [evidence('growth from 10 to 90 %', s.growth / 1000, 's')] : []),
+      ],
+    };
+  });
+}

@@ -1,0 +1,84 @@
+import { rollingMedian } from '../statistics/index.js';
+import { smoothingRows } from './excursions.js';
+import type { View } from './view.js';
+
+/*
+ * Climbs: stretches in which the loss grows at 0.02 dB a minute or more on average, the pace of the smoke rule. Found
+ * by summing growth beyond that pace and starting afresh when the sum is used up, so that a dithering growth counts
+ * as one. Work is linear in rows.
+ */
+
+/** Slowest growth that the smoke rule asks about [dB/min]. */
+const pace = 0.02;
+
+/** A growth of loss. */
+export interface Climb {
+  /** Row at which it begins and row at which it is greatest. */
+  readonly from: number;
+  readonly to: number;
+  /** Growth [dB]. */
+  readonly rise: number;
+  /** Growth, share of clean air. */
+  readonly lost: number;
+  /** Time from 10 to 90 % of the growth [ms]. */
+  readonly time: number;
+  /** Rows from 10 to 90 % of the growth. */
+  readonly rows: number;
+}
+
+/**
+ * Finds the climbs of a beam to 3 % or more, clearly beyond its noise.
+ *
+ * @param view the beam's record
+ * @param left each row's loss with slow course and cycle taken off [dB]
+ */
+export function findClimbs(view: View, left: Float64Array): Climb[] {
+  const { trace } = view;
+  const { time } = trace;
+  // A median over few samples: the three minutes that serve excursions would hide a growth of seconds.
+  const window = Math.min(5, smoothingRows(view.interval));
+  const smooth = rollingMedian(left, window);
+  const n = smooth.length;
+  const climbs: Climb[] = [];
+  let start = 0;
+  let sum = 0;
+  let most = 0;
+  let top = 0;
+  const close = () => {
+    if (most > 0) {
+      const climb = measure(view, smooth, left, start, top);
+      if (climb !== undefined) climbs.push(climb);
+    }
+  };
+  for (let i = 1; i < n; i++) {
+    const minutes = ((time[i] as number) - (time[i - 1] as number)) / 60_000;
+    sum += (smooth[i] as number) - (smooth[i - 1] as number) - pace * minutes;
+    if (sum > most) {
+      most = sum;
+      top = i;
+    }
+    if (sum <= 0 || sum < 0.3 * most) {
+      close();
+      sum = 0;
+      most = 0;
+      start = i;
+      top = i;
+    }
+  }
+  close();
+  return climbs;
+}
+
+function measure(view: View, smooth: Float64Array, left: Float64Array, from: number, to: number): Climb | undefined {
+  const { time, until, level } = view.trace;
+  const rise = (smooth[to] as number) - (smooth[from] as number);
+  const before = (level[to] as number) * 10 ** ((left[to] as number) / 10);
+  const lost = before * (10 ** (-(smooth[from] as number) / 10) - 10 ** (-(smooth[to] as number) / 10));
+  const sigma = view.sampleNoise;
+  if (lost < Math.max(0.03, 5 * sigma, 2 * view.quantum)) return undefined;
+  let low = from;
+  while (low < to && (smooth[low + 1] as number) - (smooth[from] as number) < 0.1 * rise) low++;
+  let high = low + 1;
+  while (high < to && (smooth[high] as number) - (smooth[from] as number) < 0.9 * rise) high++;
+  return { from, to, rise, lost, time: (time[high] as number) - (until[low] as number), rows: high - low };
+}

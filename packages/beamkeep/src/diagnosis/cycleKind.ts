@@ -1,0 +1,76 @@
+import { day } from '../columns/index.js';
+import { median, quantile } from '../statistics/index.js';
+import { middle } from './cells.js';
+import { solarHour } from './families.js';
+import type { Parts } from './takeApart.js';
+import type { View } from './view.js';
+
+/*
+ * What repeats with the day need not be movement: mist comes most nights in a wet month, and its dips would pass for a
+ * daily cycle. Mist leaves the level flat for the rest of the day and dips about the coldest hours; movement bends the
+ * whole day. What is no movement must stay out of the cycle, or it would be taken off and never seen.
+ */
+
+export interface DailyShape {
+  /** Days that swing enough to be judged. */
+  readonly days: number;
+  /** Share of the day within a fifth of the swing from the clear level: median over those days. */
+  readonly flatShare: number;
+  /** Hours a day deeper than six tenths of the swing: median. */
+  readonly darkHours: number;
+  /** Solar time of the middle of those hours [h], and how closely the days agree (0 to 1). */
+  readonly darkAt: number;
+  readonly agreement: number;
+}
+
+/** Measures the shape of a beam's days. */
+export function dailyShape(view: View, parts: Parts, least: number): DailyShape {
+  const { cells, course, slow } = parts;
+  const perDay = Math.round(day / cells.width);
+  const flat: number[] = [];
+  const dark: number[] = [];
+  let east = 0;
+  let north = 0;
+  let judged = 0;
+  for (let from = 0; from + perDay <= cells.length; from += perDay) {
+    const x = new Float64Array(perDay);
+    for (let h = 0; h < perDay; h++) x[h] = (course[from + h] as number) - (slow[from + h] as number);
+    const clear = quantile(x, 0.1);
+    const swing = quantile(x, 0.97) - clear;
+    if (!(swing > Math.max(least, 5 * parts.cellNoise))) continue;
+    judged++;
+    let level = 0;
+    let present = 0;
+    let deep = 0;
+    for (let h = 0; h < perDay; h++) {
+      const d = (x[h] as number) - clear;
+      if (Number.isNaN(d)) continue;
+      present++;
+      if (d < Math.max(0.2 * swing, 2 * parts.cellNoise)) level++;
+      if (d > 0.6 * swing) {
+        deep++;
+        const angle = (solarHour(view, middle(cells, from + h)) / 24) * 2 * Math.PI;
+        east += Math.cos(angle) / perDay;
+        north += Math.sin(angle) / perDay;
+      }
+    }
+    flat.push(level / Math.max(1, present));
+    dark.push((deep * 24) / perDay);
+  }
+  const total = dark.reduce((a, b) => a + b, 0) / 24;
+  return {
+    days: judged,
+    flatShare: median(flat),
+    darkHours: median(dark),
+    darkAt: ((Math.atan2(north, east) / (2 * Math.PI)) * 24 + 24) % 24,
+    agreement: total > 0 ? Math.hypot(east, north) / total : 0,
+  };
+}
+
+/** Whether the daily repetition may be taken for movement, so far as its shape tells. */
+export function mayBeMovement(shape: DailyShape): boolean {
+  if (shape.days < 3) return true;
+  if (shape.darkHours < 2.6) return false; // sun through a window, a shift's first burst of dust
+  const night = shape.darkAt >= 21 || shape.darkAt <= 9.5;
+  return !(night && shape.agreement > 0.75 && shape.flatShare >= 0.48);
+}

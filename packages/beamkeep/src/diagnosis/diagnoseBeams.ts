@@ -1,0 +1,86 @@
+import type { BeamRecord } from '../columns/index.js';
+import { respondToTrace } from '../response/index.js';
+import type { Beam, Site, Visit } from '../site/index.js';
+import type { Claim } from './cause.js';
+import { causes } from './causes/index.js';
+import type { Finding, Severity } from './finding.js';
+import { type Picture, picture } from './picture.js';
+import { view } from './view.js';
+
+/** What was found on one beam. */
+export interface BeamDiagnosis {
+  readonly id: string;
+  /** First and last sample [ms]; NaN where there is none. */
+  readonly from: number;
+  readonly to: number;
+  /** Usable samples. */
+  readonly samples: number;
+  readonly findings: readonly Finding[];
+  /** What was measured on the way, for the forecast and for whoever wants to look; undefined without a sample. */
+  readonly picture: Picture | undefined;
+}
+
+/** Least confidence at which a possibility is still said. */
+const leastConfidence = 0.1;
+
+/**
+ * Explains the records of a site's beams.
+ *
+ * @param records one a beam, in the order of the site file
+ * @param site the site
+ * @returns one diagnosis a record, findings in order of their start; pure: the same records give the same answer
+ */
+export function diagnoseBeams(records: readonly BeamRecord[], site: Site): BeamDiagnosis[] {
+  return records.map((record) => {
+    const beam = site.beams.find((b) => b.id === record.id);
+    if (beam === undefined) throw new RangeError(`record "${record.id}" is of no beam of the site`);
+    return diagnoseBeam(record, beam, site);
+  });
+}
+
+function diagnoseBeam(record: BeamRecord, beam: Beam, site: Site): BeamDiagnosis {
+  const seen = view(record, beam, site);
+  if (seen === undefined) {
+    return { id: beam.id, from: Number.NaN, to: Number.NaN, samples: 0, findings: [], picture: undefined };
+  }
+  const visits = site.visits.filter((v) => v.beam === undefined || v.beam === beam.id);
+  const { fires } = respondToTrace(record.trace, beam, visits, record.intervalSeconds);
+  const whole = picture(seen, fires);
+  const findings = causes.flatMap((cause) =>
+    cause
+      .claims(whole)
+      .filter((claim) => claim.confidence >= leastConfidence || cause.word === 'smoke-like')
+      .map((claim) => worded(claim, cause, seen.to, visits)),
+  );
+  let samples = 0;
+  for (const n of record.trace.count) samples += n;
+  return {
+    id: beam.id,
+    from: seen.from,
+    to: seen.to,
+    samples,
+    findings: findings.sort((a, b) => a.start - b.start || a.end - b.end || a.cause.localeCompare(b.cause)),
+    picture: whole,
+  };
+}
+
+function worded(claim: Claim, cause: (typeof causes)[number], last: number, visits: readonly Visit[]): Finding {
+  const { start, end, episodes, confidence, summary, evidence } = claim;
+  const during = visits.find((v) => v.time <= start && (v.until ?? v.time) >= end && (v.until ?? v.time) > v.time);
+  const statement = confidence >= 0.5 || cause.word === 'smoke-like';
+  const severity: Severity = statement ? claim.severity : 'note';
+  return {
+    cause: cause.word,
+    start,
+    end,
+    ongoing: end >= last && cause.word !== 'cleaned',
+    confidence: Math.round(confidence * 1000) / 1000,
+    severity,
+    summary,
+    evidence,
+    action: claim.action ?? cause.action,
+    settles: claim.settles ?? cause.settles,
+    ...(episodes === undefined ? {} : { episodes }),
+    ...(during === undefined ? {} : { during: during.work }),
+  };
+}

@@ -1,0 +1,213 @@
+import { median, quantile, rollingMedian } from '../statistics/index.js';
+import type { Parts } from './takeApart.js';
+import { levelOf, type View } from './view.js';
+
+/*
+ * Excursions: stretches in which the level stands clearly off its slow course and daily cycle, and comes back. Each is
+ * measured here once; the causes only read the measures.
+ */
+
+/** A stretch off the usual level. Depths are shares of clean air, positive for lost light (`sign` 1). */
+export interface Excursion {
+  /** First and last row. */
+  readonly from: number;
+  readonly to: number;
+  /** Instants of those rows [ms]. */
+  readonly start: number;
+  readonly end: number;
+  /** 1 where light was lost, -1 where the level stood above its usual course. */
+  readonly sign: 1 | -1;
+  /** Greatest depth of the smoothed course, share of clean air. */
+  readonly depth: number;
+  /** Upper quartile of the depth: the level of a flat bottom. */
+  readonly bottom: number;
+  /** Time from a sixth to four fifths of the bottom [ms]; 0 where two neighbours span it. */
+  readonly onset: number;
+  /** Rows that the onset takes: 1 where two neighbours span it. */
+  readonly onsetRows: number;
+  /** The same at the end [ms]; infinite where it never came back. */
+  readonly recovery: number;
+  readonly recoveryRows: number;
+  /** Robust spread of the depth between onset and recovery over the bottom. */
+  readonly unevenness: number;
+  /** Ups and downs of the smoothed course over twice the depth: 1 for a single hump. */
+  readonly raggedness: number;
+  /** Samples deeper than half the greatest depth. */
+  readonly deepSamples: number;
+  /** Whether the log ends before the level came back. */
+  readonly open: boolean;
+}
+
+/** The depth of each row below its usual level, share of clean air. */
+export function depths(view: View, parts: Parts): Float64Array {
+  const { trace, loss } = view;
+  return loss.map((l, i) => levelOf(l - (parts.left[i] as number)) - (trace.level[i] as number));
+}
+
+/** Rows over which a median takes the noise off: three at least, some three minutes at most. */
+export const smoothingRows = (interval: number): number =>
+  Math.min(15, Math.max(3, Math.round(180_000 / interval))) | 1;
+
+export interface Bounds {
+  /** Depth that opens an excursion, share of clean air. */
+  readonly high: number;
+  /** Depth at which it closes. */
+  readonly low: number;
+  /** Depth that opens an excursion of one or two samples. */
+  readonly spike: number;
+}
+
+/** How deep an excursion must be to be told from the noise: never under 1.5 % of clean air or 1.5 steps of the scale. */
+export function bounds(view: View): Bounds {
+  const sigma = view.sampleNoise;
+  const smoothed = (1.25 * sigma) / Math.sqrt(smoothingRows(view.interval));
+  const high = Math.max(0.015, 4 * smoothed, 1.5 * view.quantum);
+  return {
+    high,
+    low: Math.max(0.35 * high, 2.5 * smoothed),
+    spike: Math.max(0.02, 6 * sigma, 2.5 * view.quantum),
+  };
+}
+
+/**
+ * Finds the excursions of a beam, of both signs, in order of time.
+ *
+ * @param view the beam's record
+ * @param depth depth of each row, from `depths`
+ * @param raised factor on the bounds of each row, where the noise is larger for a while; none: 1 everywhere
+ */
+export function findExcursions(view: View, depth: Float64Array, raised?: Float32Array): Excursion[] {
+  const limits = bounds(view);
+  const smooth = rollingMedian(depth, smoothingRows(view.interval));
+  const found: Excursion[] = [];
+  for (const sign of [1, -1] as const) {
+    const runs = runsOf(smooth, depth, sign, limits, raised);
+    for (const { from, to } of runs) found.push(measure(view, depth, smooth, from, to, sign));
+  }
+  return found.sort((a, b) => a.start - b.start || a.sign - b.sign);
+}
+
+/** Runs of rows beyond the low bound that somewhere pass the high one, and lone spikes. */
+function runsOf(
+  smooth: Float64Array,
+  depth: Float64Array,
+  sign: 1 | -1,
+  { high, low, spike }: Bounds,
+  raised?: Float32Array,
+): { from: number; to: number }[] {
+  const n = depth.length;
+  const runs: { from: number; to: number }[] = [];
+  let i = 0;
+  while (i < n) {
+    const factor = raised === undefined ? 1 : (raised[i] as number);
+    const s = sign * (smooth[i] as number);
+    const d = sign * (depth[i] as number);
+    if (!(s > low * factor || d > spike * factor)) {
+      i++;
+      continue;
+    }
+    const from = i;
+    let passed = false;
+    let last = i;
+    for (; i < n && i - last <= 1; i++) {
+      const f = raised === undefined ? 1 : (raised[i] as number);
+      const si = sign * (smooth[i] as number);
+      const di = sign * (depth[i] as number);
+      if (si > high * f || di > spike * f) passed = true;
+      if (si > low * f || di > spike * f) last = i;
+    }
+    i = last + 1;
+    if (passed) runs.push(tighten(depth, sign, from, last, low));
+  }
+  return runs;
+}
+
+/** Moves the ends of a run to the samples that are themselves off: a median reaches further than the event. */
+function tighten(
+  depth: Float64Array,
+  sign: 1 | -1,
+  from: number,
+  to: number,
+  low: number,
+): { from: number; to: number } {
+  let a = from;
+  let b = to;
+  while (a < b && sign * (depth[a] as number) <= low) a++;
+  while (b > a && sign * (depth[b] as number) <= low) b--;
+  while (a > 0 && sign * (depth[a - 1] as number) > low) a--;
+  while (b < depth.length - 1 && sign * (depth[b + 1] as number) > low) b++;
+  return { from: a, to: b };
+}
+
+function measure(
+  view: View,
+  depth: Float64Array,
+  smooth: Float64Array,
+  from: number,
+  to: number,
+  sign: 1 | -1,
+): Excursion {
+  const { time, until, count } = view.trace;
+  const rows = to - from + 1;
+  const own = new Float64Array(rows);
+  for (let i = 0; i < rows; i++) own[i] = sign * (depth[from + i] as number);
+  const short = rows < 2 * smoothingRows(view.interval);
+  const course = short ? own : Float64Array.from({ length: rows }, (_, i) => sign * (smooth[from + i] as number));
+  let greatest = 0;
+  let deep = 0;
+  for (const v of course) if (v > greatest) greatest = v;
+  if (greatest <= 0) for (const v of own) if (v > greatest) greatest = v;
+  const bottom = Math.max(quantile(own, 0.75), 0.5 * greatest);
+  let swings = 0;
+  for (let i = 1; i < rows; i++) swings += Math.abs((course[i] as number) - (course[i - 1] as number));
+  swings += Math.max(0, course[0] as number) + Math.max(0, course[rows - 1] as number);
+  for (let i = 0; i < rows; i++) if ((own[i] as number) > greatest / 2) deep += count[from + i] as number;
+  const edgeIn = edge(view, depth, sign, from, to, bottom, 1);
+  const edgeOut = edge(view, depth, sign, from, to, bottom, -1);
+  const inner = depth.slice(Math.min(edgeIn.deep, edgeOut.deep), Math.max(edgeIn.deep, edgeOut.deep) + 1);
+  const middle = median(inner);
+  const away = inner.map((v) => Math.abs(v - middle));
+  return {
+    from,
+    to,
+    start: time[from] as number,
+    end: until[to] as number,
+    sign,
+    depth: greatest,
+    bottom,
+    onset: edgeIn.time,
+    onsetRows: edgeIn.rows,
+    recovery: edgeOut.time,
+    recoveryRows: edgeOut.rows,
+    unevenness: inner.length < 3 ? 0 : quantile(away, 0.9) / Math.max(bottom, 1e-6),
+    raggedness: greatest > 0 ? swings / (2 * greatest) : 0,
+    deepSamples: deep,
+    open: to === depth.length - 1,
+  };
+}
+
+/** How an excursion begins (`way` 1) or ends (-1): rows and time between a sixth and four fifths of the bottom. */
+function edge(
+  view: View,
+  depth: Float64Array,
+  sign: 1 | -1,
+  from: number,
+  to: number,
+  bottom: number,
+  way: 1 | -1,
+): { deep: number; rows: number; time: number } {
+  const { time, until } = view.trace;
+  let deep = way === 1 ? from : to;
+  const stop = way === 1 ? to : from;
+  while (deep !== stop && sign * (depth[deep] as number) < 0.8 * bottom) deep += way;
+  let shallow = deep;
+  while (shallow - way >= 0 && shallow - way < depth.length && sign * (depth[shallow] as number) > bottom / 6) {
+    shallow -= way;
+  }
+  if (sign * (depth[shallow] as number) > bottom / 6) return { deep, rows: Infinity, time: Infinity };
+  const gap =
+    way === 1
+      ? (time[deep] as number) - (until[shallow] as number)
+      : (time[shallow] as number) - (until[deep] as number);
+  return { deep, rows: Math.abs(deep - shallow), time: gap };
+}

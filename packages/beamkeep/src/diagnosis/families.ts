@@ -1,0 +1,76 @@
+import { day, hour } from '../columns/index.js';
+import type { Excursion } from './excursions.js';
+import type { View } from './view.js';
+
+/*
+ * Families: excursions like one another in size, length and time of day, on other days of the same log. What comes
+ * again at the same hours in the same shape is work, mist or sun; what came once may be smoke.
+ */
+
+/** Likeness: depths within this factor, lengths within that one, middles within so many hours of the day. */
+const depthFactor = 2.5;
+const lengthFactor = 3.5;
+const hoursApart = 4;
+
+export interface Family {
+  /** Other local days with at least one excursion like this one, none of which reached the alarm threshold. */
+  readonly otherDays: number;
+  /** Excursions like this one on other days. */
+  readonly others: number;
+}
+
+/** Solar time of day of an instant [h], by the site's longitude, or by the zone's clock where it is not known. */
+export function solarHour(view: View, instant: number): number {
+  const { longitude } = view.site;
+  const local = instant + (longitude === undefined ? view.clock.offset(instant) : (longitude / 15) * hour);
+  return (((local % day) + day) % day) / hour;
+}
+
+/** Distance between two times of day [h], the short way round. */
+export const hoursBetween = (a: number, b: number): number => {
+  const d = Math.abs(a - b) % 24;
+  return Math.min(d, 24 - d);
+};
+
+/**
+ * The family of each excursion.
+ *
+ * @param view the beam's record
+ * @param excursions the beam's excursions
+ * @param alarmed whether an excursion reached the alarm threshold: such a one vouches for no other
+ */
+export function families(
+  view: View,
+  excursions: readonly Excursion[],
+  alarmed: (e: Excursion) => boolean,
+): Map<Excursion, Family> {
+  const known = excursions.map((e) => ({
+    e,
+    depth: Math.log(Math.max(e.depth, 1e-3)),
+    length: Math.log(Math.max(e.end - e.start, view.interval) + view.interval),
+    at: solarHour(view, (e.start + e.end) / 2),
+    day: Math.floor(((e.start + e.end) / 2 + view.clock.offset(e.start)) / day),
+    alarmed: alarmed(e),
+  }));
+  // By depth, so that only neighbours in size are compared.
+  const order = [...known].sort((a, b) => a.depth - b.depth);
+  const result = new Map<Excursion, Family>();
+  let low = 0;
+  for (let k = 0; k < order.length; k++) {
+    const one = order[k] as (typeof order)[number];
+    while (one.depth - (order[low] as (typeof order)[number]).depth > Math.log(depthFactor)) low++;
+    const days = new Set<number>();
+    let others = 0;
+    for (let j = low; j < order.length; j++) {
+      const other = order[j] as (typeof order)[number];
+      if (other.depth - one.depth > Math.log(depthFactor)) break;
+      if (other === one || other.alarmed || other.e.sign !== one.e.sign || other.day === one.day) continue;
+      if (Math.abs(other.length - one.length) > Math.log(lengthFactor)) continue;
+      if (hoursBetween(other.at, one.at) > hoursApart) continue;
+      others++;
+      days.add(other.day);
+    }
+    result.set(one.e, { otherDays: days.size, others });
+  }
+  return result;
+}

@@ -1,0 +1,5 @@
+export type { Cause, Claim } from './cause.js';
+export { causes } from './causes/index.js';
+export { type BeamDiagnosis, diagnoseBeams } from './diagnoseBeams.js';
+export { type CauseWord, causeWords, type Evidence, type Finding, type Severity, severities } from './finding.js';
+export type { Picture } from './picture.js';

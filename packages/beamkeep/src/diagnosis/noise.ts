@@ -1,0 +1,60 @@
+import type { Trace } from '../columns/index.js';
+import { median, quantile } from '../statistics/index.js';
+
+/** 0.6745: the median absolute deviation of a normal distribution in standard deviations. */
+const madOfNormal = 0.6744897501960817;
+/** Differences are taken over the whole log, but not of more pairs than this: a spread needs no more. */
+const mostPairs = 200_000;
+
+/**
+ * Spread of single samples about the level that they share [share of clean air], from differences of neighbours, so
+ * that slow change does not count; never under what the scale's step alone makes.
+ *
+ * @param trace the log
+ * @param quantum smallest step of the scale, share of clean air
+ */
+export function sampleNoise(trace: Trace, quantum: number): number {
+  const { level, spread, count } = trace;
+  const n = level.length;
+  const stride = Math.max(1, Math.floor(n / mostPairs));
+  const steps: number[] = [];
+  const within: number[] = [];
+  for (let i = stride; i < n; i += stride) {
+    if ((count[i] as number) > 2) within.push(spread[i] as number);
+    else if ((count[i - 1] as number) <= 2) steps.push(Math.abs((level[i] as number) - (level[i - 1] as number)));
+  }
+  // A coarse scale holds most neighbours equal: their median says 0, so the mean of the calmer part stands in.
+  const calm = steps.length > 0 ? quantile(steps, 0.9) : 0;
+  let sum = 0;
+  let kept = 0;
+  for (const s of steps) {
+    if (s > calm) continue;
+    sum += s * s;
+    kept++;
+  }
+  const fromSteps =
+    steps.length === 0
+      ? Number.NaN
+      : Math.max(median(steps) / madOfNormal, (kept > 0 ? Math.sqrt(sum / kept) : 0) / 1.2) / Math.SQRT2;
+  const fromRows = within.length > 0 ? median(within) : Number.NaN;
+  const noise = Number.isNaN(fromSteps) ? fromRows : Number.isNaN(fromRows) ? fromSteps : Math.min(fromSteps, fromRows);
+  const step = quantum / Math.sqrt(12);
+  return Math.max(Number.isNaN(noise) ? 0 : noise, step, 1e-5);
+}
+
+/**
+ * Spread of a series of medians about the smooth course that they follow, from second differences, so that a slope
+ * does not count.
+ *
+ * @param values a regular series; NaN where nothing was seen
+ * @param floor least answer, in the unit of the values
+ */
+export function courseNoise(values: Float64Array, floor: number): number {
+  const bends: number[] = [];
+  for (let i = 2; i < values.length; i++) {
+    const bend = (values[i] as number) - 2 * (values[i - 1] as number) + (values[i - 2] as number);
+    if (!Number.isNaN(bend)) bends.push(Math.abs(bend));
+  }
+  // The second difference of independent values has six times their variance.
+  return bends.length < 5 ? floor : Math.max(floor, median(bends) / madOfNormal / Math.sqrt(6));
+}

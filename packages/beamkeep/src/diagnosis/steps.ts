@@ -1,0 +1,137 @@
+import { hour, rowAt } from '../columns/index.js';
+import { median, medianAbsoluteDeviation } from '../statistics/index.js';
+import { type Cells, cellAt, middle } from './cells.js';
+
+/*
+ * Steps: places where the level changes at once and stays changed. A candidate is a cell border across which the
+ * medians of six hours and of a day both jump by the same sign; the samples about it then say where exactly, and
+ * whether the change was sharp. A slope, a daily cycle and a dip of some hours pass none of the three.
+ */
+
+/** A change of level, at once and kept. */
+export interface Step {
+  /** First row of the trace after the change. */
+  readonly row: number;
+  /** Change of loss [dB]: positive when light was lost. */
+  readonly loss: number;
+}
+
+const near = 6 * hour;
+const far = 24 * hour;
+/** Share of the jump that must fall between one handful of samples and the next. */
+const sharpShare = 0.6;
+
+/**
+ * Finds steps.
+ *
+ * @param time instants of the rows [ms]
+ * @param loss each row's loss with its daily cycle taken off [dB]
+ * @param cells the cells over the same rows
+ * @param course median of `loss` in each cell [dB]; NaN is missing
+ * @param least smallest change that counts [dB]
+ */
+export function findSteps(
+  time: Float64Array,
+  loss: Float64Array,
+  cells: Cells,
+  course: Float64Array,
+  least: number,
+): Step[] {
+  const n = cells.length;
+  const short = Math.max(3, Math.round(Math.min(near, (n * cells.width) / 12) / cells.width));
+  const long = Math.max(short + 1, Math.round(Math.min(far, (n * cells.width) / 4) / cells.width));
+  const jump = new Float64Array(n).fill(Number.NaN);
+  for (let c = 2; c < n - 1; c++) jump[c] = acrossBorder(course, c, short);
+  // Where the cycle is taken off badly, borders jump everywhere: what is common is no step.
+  const common = medianAbsoluteDeviation(jump, 0) || 0;
+  const limit = Math.max(least, 4 * common);
+  const steps: Step[] = [];
+  for (let c = 2; c < n - 1; c++) {
+    const j = jump[c] as number;
+    if (!(Math.abs(j) >= 0.8 * limit) || !isPeak(jump, c, short)) continue;
+    const lasting = acrossBorder(course, c, long);
+    if (!(Math.abs(lasting) >= 0.6 * limit) || Math.sign(lasting) !== Math.sign(j)) continue;
+    const step = sharpen(time, loss, cells, c, limit);
+    if (step !== undefined && Math.sign(step.loss) === Math.sign(j)) steps.push(step);
+  }
+  return merge(steps);
+}
+
+/** Jump of the medians of `k` cells before and after a border [dB]. */
+function acrossBorder(course: Float64Array, border: number, k: number): number {
+  const before = median(course.subarray(Math.max(0, border - k), border));
+  const after = median(course.subarray(border, border + k));
+  return after - before;
+}
+
+function isPeak(jump: Float64Array, at: number, reach: number): boolean {
+  const size = Math.abs(jump[at] as number);
+  for (let c = Math.max(0, at - reach); c <= Math.min(jump.length - 1, at + reach); c++) {
+    const other = Math.abs(jump[c] as number);
+    if (other > size || (other === size && c < at)) return false;
+  }
+  return true;
+}
+
+/** Finds the samples between which the change falls; nothing when it is not sharp. */
+function sharpen(
+  time: Float64Array,
+  loss: Float64Array,
+  cells: Cells,
+  border: number,
+  least: number,
+): Step | undefined {
+  const at = middle(cells, border) - cells.width / 2;
+  const from = rowAt(time, at - 2.5 * cells.width);
+  const to = rowAt(time, at + 2.5 * cells.width);
+  if (to - from < 6) return undefined;
+  const handful = Math.max(3, Math.min(12, Math.floor((to - from) / 8)));
+  const y = loss.subarray(from, to);
+  // Two constants that fit best, on values held within the quarters so that a spike does not draw the border.
+  const low = Math.min(median(y.subarray(0, handful)), median(y.subarray(y.length - handful)));
+  const high = Math.max(median(y.subarray(0, handful)), median(y.subarray(y.length - handful)));
+  const room = Math.max(least, high - low) / 2;
+  const held = y.map((v) => Math.min(high + room, Math.max(low - room, v)));
+  const sum = new Float64Array(held.length + 1);
+  for (let i = 0; i < held.length; i++) sum[i + 1] = (sum[i] as number) + (held[i] as number);
+  const total = sum[held.length] as number;
+  let best = -1;
+  let most = 0;
+  for (let i = 2; i <= held.length - 2; i++) {
+    const left = sum[i] as number;
+    const gap = (total - left) / (held.length - i) - left / i;
+    const size = (gap * gap * i * (held.length - i)) / held.length;
+    if (size > most) {
+      most = size;
+      best = i;
+    }
+  }
+  if (best < 0) return undefined;
+  const before = median(y.subarray(Math.max(0, best - handful), best));
+  const after = median(y.subarray(best, best + handful));
+  const wide = median(y.subarray(best, best + 3 * handful)) - median(y.subarray(Math.max(0, best - 3 * handful), best));
+  const sharp = after - before;
+  if (Math.abs(sharp) < Math.max(0.7 * least, sharpShare * Math.abs(wide))) return undefined;
+  // The rows just either side must already stand at their own level: two rows may lie between.
+  const inner =
+    median(loss.subarray(from + best + 1, from + best + 4)) -
+    median(loss.subarray(Math.max(0, from + best - 4), from + best - 1));
+  if (Math.abs(inner) < 0.5 * Math.abs(sharp)) return undefined;
+  return { row: from + best, loss: sharp };
+}
+
+/** Steps a few rows apart are one. */
+function merge(steps: Step[]): Step[] {
+  const merged: Step[] = [];
+  for (const step of steps) {
+    const last = merged.at(-1);
+    if (last !== undefined && step.row - last.row <= 2) {
+      merged[merged.length - 1] = Math.abs(step.loss) > Math.abs(last.loss) ? step : last;
+    } else merged.push(step);
+  }
+  return merged;
+}
+
+/** The cell whose border lies nearest to a step. */
+export const cellOfStep = (cells: Cells, time: Float64Array, step: Step): number =>
+  cellAt(cells, time[step.row] as number);

@@ -1,0 +1,152 @@
+import { hour } from '../columns/index.js';
+import { median, rollingMedian } from '../statistics/index.js';
+import { type Cells, cellAt, cut, middle } from './cells.js';
+import { dailyCycle } from './dailyCycle.js';
+import { courseNoise } from './noise.js';
+import { cellOfStep, findSteps, type Step } from './steps.js';
+import { lossOf, type View } from './view.js';
+
+/*
+ * A beam's loss taken apart in decibels, where losses add:
+ *
+ *     loss = slow course (free between steps) + daily cycle + what is left
+ *
+ * What is left holds the fast events. Each part is fitted while the others are taken off, and the events are masked
+ * before the last round, so that a mist does not bend the cycle and a cycle does not hide a step.
+ */
+
+export interface Parts {
+  readonly cells: Cells;
+  /** Median loss of each cell, events masked [dB]; NaN where nothing is left. */
+  readonly course: Float64Array;
+  /** Slow course of each cell [dB]. */
+  readonly slow: Float64Array;
+  /** Daily cycle of each cell [dB]. */
+  readonly cycle: Float64Array;
+  readonly cycleFitted: boolean;
+  readonly steps: readonly Step[];
+  /** What is left of each row's loss [dB]. */
+  readonly left: Float64Array;
+  /** Spread of a cell's median about its smooth course [dB]. */
+  readonly cellNoise: number;
+}
+
+export interface Guides {
+  /** Rows that belong to events (1): seen neither by the slow course nor by the cycle. */
+  readonly mask?: Uint8Array;
+  /** False when the daily repetition is no movement, so that it must stay in what is left. */
+  readonly cycleAllowed: boolean;
+  /** Steps already known to be the two ends of an object in the path. */
+  readonly notSteps: ReadonlySet<number>;
+}
+
+/**
+ * Takes a beam's loss apart.
+ *
+ * @param view the beam's record
+ * @param leastStep smallest step that counts, share of clean air
+ * @param guides what an earlier round has found
+ */
+export function takeApart(view: View, leastStep: number, guides: Guides): Parts {
+  const { trace } = view;
+  const cells = cut(trace, view.interval / 1000, view.clock.offset(view.from), guides.mask);
+  const course = cells.level.map((v) => (Number.isNaN(v) ? v : lossOf(v)));
+  const base = median(course) || 0;
+  const perDb = Math.exp(base / 4.342944819032518);
+  const floor = (4.342944819032518 * perDb * Math.max(view.quantum / Math.sqrt(12), view.sampleNoise / 10)) / 2;
+  const cellNoise = courseNoise(course, floor);
+  const dayCells = Math.max(3, Math.round((25 * hour) / cells.width) | 1);
+  let slow = rollingMedian(course, dayCells);
+  let cycle: Float64Array = new Float64Array(cells.length);
+  let fitted = false;
+  let steps: Step[] = [];
+  for (let round = 0; round < 3; round++) {
+    if (guides.cycleAllowed) {
+      const daily = dailyCycle(cells, minus(course, slow), cellNoise);
+      cycle = daily.loss;
+      fitted = daily.fitted;
+    }
+    const flat = minus(course, cycle);
+    const rowsLeft = offRows(view, cells, cycle);
+    const leastDecibels = 4.342944819032518 * perDb * leastStep;
+    steps = findSteps(trace.time, rowsLeft, cells, flat, leastDecibels).filter((s) => !guides.notSteps.has(s.row));
+    slow = slowCourse(cells, flat, trace.time, steps, dayCells);
+  }
+  const left = offRows(view, cells, cycle, slow, steps);
+  return { cells, course, slow, cycle, cycleFitted: fitted, steps, left, cellNoise };
+}
+
+const minus = (a: Float64Array, b: Float64Array): Float64Array => a.map((v, i) => v - (b[i] as number));
+
+/** Rolling median of a day, free to jump at each step, with holes bridged. */
+function slowCourse(
+  cells: Cells,
+  flat: Float64Array,
+  time: Float64Array,
+  steps: readonly Step[],
+  window: number,
+): Float64Array {
+  const slow = new Float64Array(cells.length);
+  const borders = [0, ...steps.map((s) => cellOfStep(cells, time, s)), cells.length];
+  for (let k = 0; k + 1 < borders.length; k++) {
+    const from = borders[k] as number;
+    const to = borders[k + 1] as number;
+    if (to <= from) continue;
+    // The cell with the step in it is mixed: it is left out of both sides.
+    const piece = flat.slice(from, to);
+    if (k > 0 && piece.length > 2) piece[0] = Number.NaN;
+    const middle = bridge(rollingMedian(piece, window), median(piece));
+    slow.set(middle, from);
+  }
+  return slow;
+}
+
+/** Fills missing values with the nearest known one before, or after; `otherwise` when there is none at all. */
+export function bridge(values: Float64Array, otherwise: number): Float64Array {
+  const filled = Float64Array.from(values);
+  let last = Number.NaN;
+  for (let i = 0; i < filled.length; i++) {
+    if (Number.isNaN(filled[i] as number)) filled[i] = last;
+    else last = filled[i] as number;
+  }
+  last = Number.isNaN(otherwise) ? 0 : otherwise;
+  for (let i = filled.length - 1; i >= 0; i--) {
+    if (Number.isNaN(filled[i] as number)) filled[i] = last;
+    else last = filled[i] as number;
+  }
+  return filled;
+}
+
+/** Each row's loss with the cycle, and the slow course where given, taken off, straight between middles of cells. */
+function offRows(
+  view: View,
+  cells: Cells,
+  cycle: Float64Array,
+  slow?: Float64Array,
+  steps: readonly Step[] = [],
+): Float64Array {
+  const { trace, loss } = view;
+  const left = new Float64Array(loss.length);
+  let step = 0;
+  for (let i = 0; i < loss.length; i++) {
+    const t = ((trace.time[i] as number) + (trace.until[i] as number)) / 2;
+    let part = between(cells, cycle, t, 0, cells.length - 1);
+    if (slow !== undefined) {
+      while (step < steps.length && (steps[step] as Step).row <= i) step++;
+      const from = step === 0 ? 0 : cellOfStep(cells, trace.time, steps[step - 1] as Step) + 1;
+      const to = step === steps.length ? cells.length - 1 : cellOfStep(cells, trace.time, steps[step] as Step) - 1;
+      part += between(cells, slow, t, Math.min(from, cells.length - 1), Math.max(Math.min(from, cells.length - 1), to));
+    }
+    left[i] = (loss[i] as number) - part;
+  }
+  return left;
+}
+
+/** Value of a series of cells at an instant, straight between middles, kept within the cells `from` to `to`. */
+function between(cells: Cells, values: Float64Array, instant: number, from: number, to: number): number {
+  const c = cellAt(cells, instant - cells.width / 2);
+  const a = Math.min(to, Math.max(from, c));
+  const b = Math.min(to, Math.max(from, c + 1));
+  const share = Math.min(1, Math.max(0, (instant - middle(cells, c)) / cells.width));
+  return (values[a] as number) * (1 - share) + (values[b] as number) * share;
+}
