@@ -113,9 +113,9 @@ const beams: readonly BeamPlan[] = [
       {
         effect: 'aerosol',
         stream: 'welding',
-        depth: 0.7,
-        uneven: 0.22,
-        active: 0.92,
+        depth: 0.65,
+        uneven: 0.16,
+        active: 1,
         weekdays: [2],
         puffs: 9,
         rises: 4,
@@ -128,7 +128,7 @@ const beams: readonly BeamPlan[] = [
         stream: 'welding morning',
         fires: [
           {
-            from: at('2027-03-16T06:34:00Z'),
+            from: at('2027-03-16T06:30:00Z'),
             law: 'smouldering',
             growth: 660,
             doublings: 4,
@@ -139,7 +139,7 @@ const beams: readonly BeamPlan[] = [
             ditherSeconds: 15,
           },
           {
-            from: at('2027-05-04T05:38:00Z'),
+            from: at('2027-05-04T05:20:00Z'),
             law: 'smouldering',
             growth: 1500,
             doublings: 4.5,
@@ -173,10 +173,10 @@ const beams: readonly BeamPlan[] = [
         effect: 'film',
         stream: 'wash bay',
         depth: 0.5,
-        nights: 0.3,
+        nights: 0.4,
         cooling: 3,
         dries: 1.6,
-        own: 0.3,
+        own: 0.6,
         season: [start - 10 * 86_400_000, at('2027-03-26T00:00:00Z')],
         late: 0.3,
       },
@@ -220,3 +220,6 @@ export const tramDepot: Scenario = {
 
 /** Its seed. */
 export const tramDepotSeed = 2027;
+
+/** How far the panel's clock runs ahead of the logger's [s]. */
+export const panelAheadSeconds = 140;

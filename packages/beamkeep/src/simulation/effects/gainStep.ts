@@ -1,0 +1,22 @@
+import type { Scene } from '../scene.js';
+import type { Part } from './part.js';
+
+/** The equipment's gain is changed, or its reading set back to 100 %: the level steps, the light does not. */
+export interface GainStep {
+  readonly effect: 'gain-step';
+  /** [ms] */
+  readonly time: number;
+  /** Change of the gain [dB], positive upwards; `renormalised`: whatever brings the reading back to clean air. */
+  readonly decibels: number | 'renormalised';
+}
+
+/** What a step of the gain does to the reading of a beam whose slow loss at that instant is `lossThen` [dB]. */
+export function gainStep(plan: GainStep, { time }: Scene, lossThen: number): Part {
+  const decibels = plan.decibels === 'renormalised' ? lossThen : plan.decibels;
+  return {
+    effect: plan,
+    cause: 'cleaned',
+    windows: [{ from: plan.time, to: plan.time }],
+    gain: Float32Array.from(time, (instant) => (instant >= plan.time ? decibels : 0)),
+  };
+}
