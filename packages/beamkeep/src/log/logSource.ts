@@ -1,0 +1,45 @@
+import { strToU8 } from 'fflate';
+
+/** A file, a stream or a text that holds a log, or a part of one. */
+export interface LogSource {
+  /** What messages call it: the file's name. */
+  readonly name: string;
+  /**
+   * The bytes, in chunks of any size, plain or gzipped. A chunk is used up before the next one is asked for, so one
+   * buffer may serve for all. Where several sources make one log, each is looked into first and then read: a source
+   * that can be read from the start again is not kept open meanwhile.
+   */
+  readonly bytes: AsyncIterable<Uint8Array>;
+  /** A quicker way to unzip, where the surroundings have one; it must read several members in a row. */
+  readonly gunzip?: Gunzip;
+}
+
+/** Unzips a stream; told `onDamage` where it ends too soon or is damaged, after all that could be read. */
+export type Gunzip = (bytes: AsyncIterable<Uint8Array>, onDamage: (what: string) => void) => AsyncIterable<Uint8Array>;
+
+/** One source, or several that are one log. */
+export type LogSources = LogSource | readonly LogSource[];
+
+/** What may be asked of a reader. */
+export interface ReadOptions {
+  /** Told how many bytes of the sources (as stored, so gzipped ones by their zipped size) have been read so far. */
+  readonly onProgress?: ((bytesRead: number) => void) | undefined;
+  /** Looked at between chunks; reading then ends with an error named `AbortError`. */
+  readonly signal?: { readonly aborted: boolean } | undefined;
+  /** False: every line goes the general way, cell by cell as text. The result is the same; it serves to test that. */
+  readonly plain?: boolean | undefined;
+}
+
+/** A text as a source, for tests and for logs that are made in memory. */
+export function logOfText(text: string, name = 'log.csv'): LogSource {
+  return { name, bytes: oneChunk(strToU8(text)) };
+}
+
+/** Bytes at hand as a stream that can be read again and again. */
+function oneChunk(bytes: Uint8Array): AsyncIterable<Uint8Array> {
+  return {
+    async *[Symbol.asyncIterator]() {
+      yield bytes;
+    },
+  };
+}

@@ -1,0 +1,148 @@
+import { UsageError } from '../columns/index.js';
+import { quoted, type Site } from '../site/index.js';
+import { logPlan } from './columnPlan.js';
+import { type FileTally, type FileToRead, fileRows } from './fileRows.js';
+import { firstTime } from './firstTime.js';
+import { type InputReport, type NoteBook, noteBook } from './inputNotes.js';
+import type { LogSource, LogSources, ReadOptions } from './logSource.js';
+import { mergedRows } from './mergedRows.js';
+import { type OpenLog, openLog, type Watch } from './openLog.js';
+import type { RowBlock, RowColumns, RowSink } from './rowBlock.js';
+
+/**
+ * Reads a log, row by row in order of time, into a sink. Every sample comes, none is condensed.
+ *
+ * @param sources the log, or the files that are one log, in any order
+ * @param site what it is a log of
+ * @param sink takes the rows; with `sampling` on-change every column of a row holds the value that stands at its time
+ * @returns lines read, lines dropped, and what was mended
+ * @throws UsageError where the log cannot be used: it names the file, the line or the column, and what to do
+ * @example await readRows(logOfText(csv), site, { header() {}, rows: ({ time }) => { … }, end() {} })
+ */
+export async function readRows(
+  sources: LogSources,
+  site: Site,
+  sink: RowSink,
+  options: ReadOptions = {},
+): Promise<InputReport> {
+  const all = Array.isArray(sources) ? (sources as readonly LogSource[]) : [sources as LogSource];
+  if (all.length === 0) throw new UsageError('no log: name at least one file');
+  const notes = noteBook();
+  const watch = watching(options);
+  const logs: OpenLog[] = [];
+  try {
+    for (const source of all) logs.push(await openLog(source, watch, notes, all.length > 1));
+    const plan = logPlan(
+      logs.map(({ head }) => head),
+      site,
+      notes,
+    );
+    const onChange = site.sampling === 'on-change';
+    // A value that a line says nothing of goes on holding; one that it says is missing does not.
+    const absent = onChange ? Number.POSITIVE_INFINITY : Number.NaN;
+    const tallies: FileTally[] = logs.map(() => ({ lines: 0, dropped: 0 }));
+    const width = plan.columns.names.length;
+    const files = logs.map((log, at) => {
+      const file: FileToRead = {
+        file: log.head.file,
+        plan: plan.files[at] as FileToRead['plan'],
+        headerLines: log.head.headerLine,
+        width,
+        absent,
+        site,
+        notes,
+        plain: options.plain ?? true,
+      };
+      const tally = tallies[at] as FileTally;
+      return {
+        file: file.file,
+        firstTime: firstTime(log.head, file.plan, site.timeZone),
+        rows: () => fileRows(log.data(), file, tally),
+        drop: (lines: number) => {
+          tally.dropped += lines;
+        },
+      };
+    });
+    sink.header(plan.columns);
+    const blocks = mergedRows(files, width, absent, notes);
+    const held = new Float64Array(width).fill(Number.NaN);
+    const usable = new Float64Array(width);
+    let rows = 0;
+    for await (const block of blocks) {
+      if (onChange) fillForward(block, held);
+      rows += block.count;
+      countUsable(block, usable);
+      sink.rows(block);
+    }
+    refuseUseless(logs, plan.columns, rows, usable, notes);
+    sink.end();
+    return {
+      lines: tallies.reduce((sum, { lines }) => sum + lines, 0),
+      dropped: tallies.reduce((sum, { dropped }) => sum + dropped, 0),
+      notes: notes.list(all.length),
+    };
+  } finally {
+    for (const log of logs) await log.close();
+  }
+}
+
+/** Counts the bytes for the progress, and looks whether reading was cancelled. */
+function watching({ onProgress, signal }: ReadOptions): Watch {
+  let read = 0;
+  return async function* watched(bytes) {
+    for await (const chunk of bytes) {
+      if (signal?.aborted) throw Object.assign(new Error('reading was cancelled'), { name: 'AbortError' });
+      read += chunk.length;
+      yield chunk;
+      onProgress?.(read);
+    }
+  };
+}
+
+/** Puts the value that holds into every place that a line says nothing of. */
+function fillForward({ columns, count }: RowBlock, held: Float64Array): void {
+  columns.forEach((column, c) => {
+    let value = held[c] as number;
+    for (let row = 0; row < count; row++) {
+      if (column[row] === Number.POSITIVE_INFINITY) column[row] = value;
+      else value = column[row] as number;
+    }
+    held[c] = value;
+  });
+}
+
+function countUsable({ columns, count }: RowBlock, usable: Float64Array): void {
+  columns.forEach((column, c) => {
+    if ((usable[c] as number) > 0) return;
+    for (let row = 0; row < count; row++) {
+      if (!Number.isNaN(column[row] as number)) {
+        usable[c] = 1;
+        return;
+      }
+    }
+  });
+}
+
+/** A log without a single usable reading is refused; a beam without one is told. */
+function refuseUseless(
+  logs: readonly OpenLog[],
+  { names, signal }: RowColumns,
+  rows: number,
+  usable: Float64Array,
+  notes: NoteBook,
+): void {
+  const head = (logs[0] as OpenLog).head;
+  const place = `${head.file}:${head.headerLine + 1}`;
+  const [said] = notes.list(1).filter(({ line }) => line > head.headerLine && rows === 0);
+  if (rows === 0) {
+    throw new UsageError(
+      `${place}: no line gives a sample${said === undefined ? '' : `; line ${said.line}: ${said.what}`}`,
+    );
+  }
+  const empty = signal.filter((column) => usable[column] === 0);
+  if (empty.length === signal.length) {
+    const listed = [...new Set(empty.map((column) => quoted(names[column])))].slice(0, 8).join(', ');
+    throw new UsageError(`${place}: every value of ${listed} is missing`);
+  }
+  for (const column of empty) notes.note(head.file, head.headerLine, 'no usable value in column', names[column]);
+}
