@@ -3,3 +3,4 @@ export { type Gunzip, type LogSource, type LogSources, logOfText, type ReadOptio
 export { readRows } from './readRows.js';
 export { readTraces } from './readTraces.js';
 export type { RowBlock, RowColumns, RowSink } from './rowBlock.js';
+export { damagedGzip } from './unzipped.js';

@@ -1,0 +1,141 @@
+/*
+ * What touches files: the one part of the library that imports Node modules. Logs and site files come from paths here;
+ * everything else is the same as in a browser.
+ */
+import { open, readFile, stat } from 'node:fs/promises';
+import { createGunzip } from 'node:zlib';
+import { UsageError } from './columns/index.js';
+import { damagedGzip, type Gunzip, type LogSource } from './log/index.js';
+import { parseSite, quoted, type Site } from './site/index.js';
+
+/** Bytes read at once. */
+const blockBytes = 1 << 19;
+/** Zipped bytes given to the unzipper at once: a thousandfold bomb then makes 16 MiB at a time, not all of them. */
+const sliceBytes = 1 << 14;
+
+/** A log in a file, and how long the file is. */
+export interface LogFile extends LogSource {
+  /** [bytes, as they lie on the disk]; undefined of standard input and of pipes. */
+  readonly size: number | undefined;
+}
+
+/**
+ * Logs in files, plain or gzipped; a name of `-` stands for standard input.
+ *
+ * @param paths names of files
+ * @param input standard input, such as `process.stdin`; needed where a name is `-`
+ * @throws UsageError for a file that is not there, may not be read or is a folder
+ * @example const { records } = await readTraces(await logFiles(['may.csv.gz', 'june.csv']), site);
+ */
+export async function logFiles(paths: readonly string[], input?: AsyncIterable<Uint8Array>): Promise<LogFile[]> {
+  if (paths.filter((path) => path === '-').length > 1) {
+    throw new UsageError('standard input ("-") can be read only once');
+  }
+  return Promise.all(
+    paths.map(async (path): Promise<LogFile> => {
+      if (path === '-') {
+        if (input === undefined) throw new UsageError('there is no standard input to read "-" from');
+        return { name: 'standard input', bytes: input, gunzip, size: undefined };
+      }
+      const found = await told(path, () => stat(path));
+      if (found.isDirectory()) throw new UsageError(`${nameOf(path)}: this is a folder: name the log files in it`);
+      return { name: path, bytes: fileBytes(path), gunzip, size: found.isFile() ? found.size : undefined };
+    }),
+  );
+}
+
+/**
+ * A site from its file.
+ *
+ * @throws UsageError where it cannot be read, or for what is wrong in it
+ */
+export async function siteFile(path: string): Promise<Site> {
+  return parseSite(await told(path, () => readFile(path, 'utf8')), path);
+}
+
+/** The bytes of a file, read ahead by one block: while one is used up, the next is fetched into another buffer. */
+function fileBytes(path: string): AsyncIterable<Uint8Array> {
+  return {
+    async *[Symbol.asyncIterator]() {
+      const file = await told(path, () => open(path));
+      try {
+        const buffers = [new Uint8Array(blockBytes), new Uint8Array(blockBytes)] as const;
+        let turn = 0;
+        const fetch = () => {
+          const buffer = buffers[turn++ & 1] as Uint8Array;
+          const read = told(path, () => file.read(buffer, 0, blockBytes)).then(({ bytesRead }) =>
+            buffer.subarray(0, bytesRead),
+          );
+          read.catch(() => {}); // Told when it is waited for.
+          return read;
+        };
+        let next = fetch();
+        for (;;) {
+          const block = await next;
+          if (block.length === 0) return;
+          next = fetch();
+          yield block;
+        }
+      } finally {
+        await file.close();
+      }
+    },
+  };
+}
+
+/** Unzips on another thread, a slice ahead of what is being read. */
+const gunzip: Gunzip = async function* gunzip(bytes, onDamage) {
+  const unzip = createGunzip({ chunkSize: 1 << 17 });
+  let ready: Uint8Array[] = [];
+  let damaged = false;
+  unzip.on('data', (chunk: Uint8Array) => ready.push(chunk));
+  const failed = new Promise<void>((resolve) => {
+    unzip.on('error', () => {
+      damaged = true;
+      resolve();
+    });
+  });
+  const done = (act: (callback: () => void) => void): Promise<void> => Promise.race([new Promise<void>(act), failed]);
+  const take = () => {
+    const taken = ready;
+    ready = [];
+    return taken;
+  };
+  try {
+    for await (const chunk of bytes) {
+      for (let from = 0; from < chunk.length && !damaged; from += sliceBytes) {
+        const finished = take();
+        const writing = done((callback) => unzip.write(chunk.subarray(from, from + sliceBytes), () => callback()));
+        yield* finished;
+        await writing;
+      }
+      if (damaged) break;
+    }
+    if (!damaged) await done((callback) => unzip.on('end', callback).end());
+    yield* take();
+    if (damaged) onDamage(damagedGzip);
+  } finally {
+    unzip.destroy();
+  }
+};
+
+const reasons: Readonly<Record<string, string>> = {
+  ENOENT: 'no such file',
+  ENOTDIR: 'no such file',
+  EISDIR: 'this is a folder: name a file in it',
+  EACCES: 'this user may not read it',
+  EPERM: 'this user may not read it',
+};
+
+const nameOf = (path: string): string => quoted(path).slice(1, -1);
+
+/** What the system says of a file, in words. */
+async function told<T>(path: string, act: () => Promise<T>): Promise<T> {
+  try {
+    return await act();
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+    if (!/^E[A-Z]+$/.test(code)) throw error;
+    throw new UsageError(`${nameOf(path)}: ${reasons[code] ?? `cannot be read (${code})`}`);
+  }
+}
