@@ -87,6 +87,21 @@ export function findExcursions(view: View, depth: Float64Array, raised?: Float32
   return found.sort((a, b) => a.start - b.start || a.sign - b.sign);
 }
 
+/**
+ * The excursion about a climb that passed no bound: the stretch in which the loss stays above a third of its rise.
+ *
+ * @param depth depth of each row, measured from the level before the climb
+ */
+export function excursionAbout(view: View, depth: Float64Array, from: number, top: number): Excursion {
+  const smooth = rollingMedian(depth, smoothingRows(view.interval));
+  const least = Math.max(smooth[top] as number, depth[top] as number) / 3;
+  let to = top;
+  while (to + 1 < depth.length && Math.max(smooth[to + 1] as number, depth[to + 1] as number) > least) to++;
+  let start = top;
+  while (start > from && Math.max(smooth[start - 1] as number, depth[start - 1] as number) > least / 3) start--;
+  return measure(view, depth, smooth, start, to, 1);
+}
+
 /** Runs of rows beyond the low bound that somewhere pass the high one, and lone spikes. */
 function runsOf(
   smooth: Float64Array,

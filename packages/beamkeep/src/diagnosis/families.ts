@@ -1,4 +1,5 @@
 import { day, hour } from '../columns/index.js';
+import { median } from '../statistics/index.js';
 import type { Excursion } from './excursions.js';
 import type { View } from './view.js';
 
@@ -17,6 +18,8 @@ export interface Family {
   readonly otherDays: number;
   /** Excursions like this one on other days. */
   readonly others: number;
+  /** How far from its own time of day theirs lie [h]: median; NaN without others. */
+  readonly hoursApart: number;
 }
 
 /** Solar time of day of an instant [h], by the site's longitude, or by the zone's clock where it is not known. */
@@ -60,17 +63,18 @@ export function families(
     const one = order[k] as (typeof order)[number];
     while (one.depth - (order[low] as (typeof order)[number]).depth > Math.log(depthFactor)) low++;
     const days = new Set<number>();
-    let others = 0;
+    const apart: number[] = [];
     for (let j = low; j < order.length; j++) {
       const other = order[j] as (typeof order)[number];
       if (other.depth - one.depth > Math.log(depthFactor)) break;
       if (other === one || other.alarmed || other.e.sign !== one.e.sign || other.day === one.day) continue;
       if (Math.abs(other.length - one.length) > Math.log(lengthFactor)) continue;
-      if (hoursBetween(other.at, one.at) > hoursApart) continue;
-      others++;
+      const hours = hoursBetween(other.at, one.at);
+      if (hours > hoursApart) continue;
+      apart.push(hours);
       days.add(other.day);
     }
-    result.set(one.e, { otherDays: days.size, others });
+    result.set(one.e, { otherDays: days.size, others: apart.length, hoursApart: median(apart) });
   }
   return result;
 }

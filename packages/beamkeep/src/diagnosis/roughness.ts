@@ -3,7 +3,7 @@ import type { View } from './view.js';
 
 /*
  * Roughness: stretches in which single samples spread more than they usually do. Measured on short runs of rows, from
- * differences of neighbours, so that a change of level does not count.
+ * second differences, so that neither a change of level nor a slope counts.
  */
 
 /** A run of rows and how its samples spread. */
@@ -14,7 +14,7 @@ export interface Run {
   readonly spread: number;
   /** Middle of the depth, share of clean air. */
   readonly middle: number;
-  /** Greatest distance from the middle, upwards and downwards, share of clean air. */
+  /** Greatest distance from the usual level, upwards and downwards, share of clean air. */
   readonly up: number;
   readonly down: number;
 }
@@ -25,36 +25,57 @@ export interface Roughness {
   readonly usual: number;
 }
 
-/** Rows in a run: enough to tell a spread. */
-const rowsOfRun = 12;
+/** Rows in a run: enough to tell a spread; several seconds of a fast log, so that a slow shake shows whole swings. */
+const rowsOfRun = (interval: number): number => Math.max(12, Math.min(256, Math.round(6000 / interval)));
 
 /** Measures how rough each run of a log is. */
 export function roughness(view: View, depth: Float64Array): Roughness {
   const { trace } = view;
   const runs: Run[] = [];
-  for (let from = 0; from + rowsOfRun / 2 <= depth.length; from += rowsOfRun) {
-    const to = Math.min(depth.length, from + rowsOfRun) - 1;
+  const size = rowsOfRun(view.interval);
+  for (let from = 0; from + size / 2 <= depth.length; from += size) {
+    const to = Math.min(depth.length, from + size) - 1;
     const values = depth.subarray(from, to + 1);
     const middle = median(values);
     let squares = 0;
     let within = 0;
-    for (let i = from + 1; i <= to; i++) {
-      squares += ((depth[i] as number) - (depth[i - 1] as number)) ** 2;
+    // Second differences: a slope does not count; of independent values they have six times the variance. Samples that
+    // follow each other within a swing have smaller ones, so a fast log is measured about its line instead.
+    for (let i = from + 2; i <= to; i++) {
+      squares += ((depth[i] as number) - 2 * (depth[i - 1] as number) + (depth[i - 2] as number)) ** 2 / 6;
       within += (trace.spread[i] as number) ** 2;
     }
-    const pairs = to - from;
+    const pairs = Math.max(1, to - from - 1);
     let up = 0;
     let down = 0;
     for (let i = from; i <= to; i++) {
-      down = Math.max(down, (depth[i] as number) - middle);
-      up = Math.max(up, middle - (depth[i] as number));
+      down = Math.max(down, depth[i] as number);
+      up = Math.max(up, -(depth[i] as number));
     }
-    runs.push({ from, to, spread: Math.sqrt(squares / pairs / 2 + within / pairs), middle, up, down });
+    const bends = Math.sqrt((squares + within) / pairs);
+    const spread = size > 12 ? Math.max(bends, aboutLine(values)) : bends;
+    runs.push({ from, to, spread, middle, up, down });
   }
   const spreads = runs.map((r) => r.spread);
   const usual =
     runs.length === 0 ? view.sampleNoise : Math.max(quantile(spreads, 0.35), view.quantum / Math.sqrt(12), 1e-5);
   return { runs, usual };
+}
+
+/** Standard deviation of evenly spaced values about their straight line. */
+function aboutLine(values: Float64Array): number {
+  const n = values.length;
+  let sum = 0;
+  let slope = 0;
+  let squares = 0;
+  for (let i = 0; i < n; i++) {
+    const x = i - (n - 1) / 2;
+    sum += values[i] as number;
+    slope += x * (values[i] as number);
+    squares += (values[i] as number) ** 2;
+  }
+  const spreadOfX = (n * (n * n - 1)) / 12;
+  return Math.sqrt(Math.max(0, squares - (sum * sum) / n - (slope * slope) / spreadOfX) / n);
 }
 
 /** Whether a run is rough by both signs alike: noise or shaking, not dust, which only takes light. */
@@ -70,7 +91,7 @@ export function roughFactor({ runs, usual }: Roughness, rows: number): Float32Ar
   const factor = new Float32Array(rows).fill(1);
   runs.forEach((run, k) => {
     if (!isTwoSided(run, usual)) return;
-    const f = Math.min(8, run.spread / usual);
+    const f = Math.min(30, (1.3 * run.spread) / usual);
     for (const near of [runs[k - 1], run, runs[k + 1]]) {
       if (near === undefined) continue;
       for (let i = near.from; i <= near.to; i++) factor[i] = Math.max(factor[i] as number, f);

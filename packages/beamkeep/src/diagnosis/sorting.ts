@@ -19,63 +19,53 @@ const familyDays = 2;
 
 /** Sorts the excursions of a beam. */
 export function sortExcursions(picture: Unsorted): Map<Excursion, Kind> {
-  const kinds = new Map<Excursion, Kind>();
-  const bright = picture.excursions.filter((e) => e.sign === -1);
-  for (const e of picture.excursions) kinds.set(e, kindOf(picture, e, bright));
-  return kinds;
+  return new Map(picture.excursions.map((e) => [e, kindOf(picture, e)] as const));
 }
 
-function kindOf(picture: Unsorted, e: Excursion, bright: readonly Excursion[]): Kind {
+function kindOf(picture: Unsorted, e: Excursion): Kind {
   const { view, family } = picture;
-  if (e.sign === -1) return 'light';
-  if (isBlock(picture, e)) return 'block';
-  const f = family.get(e);
-  const recurs = f !== undefined && f.otherDays >= familyDays && f.others >= 3;
-  const climb = climbIn(picture, e);
   const long = e.end - e.start;
   const at = solarHour(view, (e.start + e.end) / 2);
-  const night = hoursBetween(at, 4) < 6.5;
-  if (climb === undefined || recurs) {
-    if (brightNearby(view.interval, e, bright, at, view)) return 'light';
-    if (night && long > 0.75 * hour && e.raggedness < 2.5) return 'film';
-    if (recurs && (e.raggedness >= 2 || climb !== undefined)) return night && long > 2 * hour ? 'film' : 'dust';
-    if (climb === undefined) return 'slow';
-    return 'dust';
-  }
-  return 'smoke';
+  const f = family.get(e);
+  const sharp = long <= 3 * hour && Math.min(e.onset, e.recovery) <= 0.5 * hour && e.onset <= hour;
+  if (e.sign === -1) return sharp ? 'light' : 'slow';
+  if (isBlock(picture, e)) return 'block';
+  const recurs = f !== undefined && f.otherDays >= familyDays && f.others >= 3;
+  const climb = climbIn(picture, e);
+  if (climb !== undefined && !recurs) return 'smoke';
+  // The sun keeps to its minute from day to day, work only to its hours.
+  const byDay = at > 4 && at < 20.5;
+  if (byDay && sharp && f !== undefined && f.otherDays >= 3 && f.hoursApart < 0.6) return 'light';
+  const night = hoursBetween(at, 4) < 6;
+  if (night && long > 1.2 * hour && e.raggedness < 2.3 && e.onset > 0.3 * hour) return 'film';
+  if (recurs && climb !== undefined) return night && long > 2 * hour && e.raggedness < 2.3 ? 'film' : 'dust';
+  if (recurs && e.raggedness >= 1.5 && e.onset < hour / 2 && long < 4 * hour) return 'dust';
+  return 'slow';
 }
 
 /** Fast in, flat, fast out: an object. */
 export function isBlock({ view }: Unsorted, e: Excursion): boolean {
-  const fastIn = e.onsetRows <= 1 || e.onset <= 2000;
-  const fastOut = e.recoveryRows <= 1 || e.recovery <= 2000 || e.open;
-  if (!fastIn || !fastOut) return false;
   if (e.bottom < 0.08) return false;
+  const fast = fastEdge(view.interval);
   const noise = (3 * view.sampleNoise) / e.bottom;
-  return e.deepSamples <= 3 || e.unevenness <= Math.max(0.12, noise);
+  // A sample that is a mean over its interval stands halfway on an edge: two rows, if the bottom is flat.
+  const rows = view.interval > 2000 && e.unevenness <= Math.max(0.06, noise) ? 2 : 1;
+  const fastIn = e.onsetRows <= rows || e.onset <= fast;
+  const fastOut = e.recoveryRows <= rows || e.recovery <= fast || e.open;
+  if (!fastIn || !fastOut) return false;
+  return e.deepSamples <= 3 || e.unevenness <= Math.max(0.15, noise);
 }
+
+/** Longest edge of an object [ms]: two seconds, and what the jitter of the samples about them may add. */
+const fastEdge = (interval: number): number => 2000 + Math.min(200, 0.2 * interval);
 
 /** The greatest climb that ends within an excursion. */
 export function climbIn({ climbs, view }: Unsorted, e: Excursion): Climb | undefined {
   let best: Climb | undefined;
   for (const c of climbs) {
     if (c.to < e.from || c.from > e.to || c.to > e.to + 2) continue;
-    if (c.rows < 2 || c.time <= Math.max(2000, 1.2 * view.interval)) continue;
+    if (c.rows < 2 || c.time <= Math.max(fastEdge(view.interval), 1.2 * view.interval)) continue;
     if (best === undefined || c.lost > best.lost) best = c;
   }
   return best;
-}
-
-/** Whether the level stood above its course at the same hour on other days: the sun, which also blinds. */
-function brightNearby(
-  interval: number,
-  e: Excursion,
-  bright: readonly Excursion[],
-  at: number,
-  view: Unsorted['view'],
-): boolean {
-  if (e.end - e.start > 4 * hour + interval) return false;
-  let near = 0;
-  for (const b of bright) if (hoursBetween(solarHour(view, (b.start + b.end) / 2), at) < 1.2) near++;
-  return near >= 3;
 }

@@ -43,12 +43,15 @@ export function findSteps(
   const jump = new Float64Array(n).fill(Number.NaN);
   for (let c = 2; c < n - 1; c++) jump[c] = acrossBorder(course, c, short);
   // Where the cycle is taken off badly, borders jump everywhere: what is common is no step.
+  const week = Math.max(long, Math.round((7 * far) / cells.width));
   const common = medianAbsoluteDeviation(jump, 0) || 0;
-  const limit = Math.max(least, 4 * common);
   const steps: Step[] = [];
   for (let c = 2; c < n - 1; c++) {
     const j = jump[c] as number;
-    if (!(Math.abs(j) >= 0.8 * limit) || !isPeak(jump, c, short)) continue;
+    if (!(Math.abs(j) >= 0.8 * Math.max(least, 4 * common)) || !isPeak(jump, c, short)) continue;
+    const about = medianAbsoluteDeviation(jump.subarray(Math.max(0, c - week), c + week), 0) || 0;
+    const limit = Math.max(least, 4 * common, 4 * about);
+    if (Math.abs(j) < 0.8 * limit) continue;
     const lasting = acrossBorder(course, c, long);
     if (!(Math.abs(lasting) >= 0.6 * limit) || Math.sign(lasting) !== Math.sign(j)) continue;
     const step = sharpen(time, loss, cells, c, limit);
@@ -82,10 +85,11 @@ function sharpen(
   least: number,
 ): Step | undefined {
   const at = middle(cells, border) - cells.width / 2;
-  const from = rowAt(time, at - 2.5 * cells.width);
-  const to = rowAt(time, at + 2.5 * cells.width);
+  const reach = 3.5 * cells.width;
+  const from = rowAt(time, at - reach);
+  const to = rowAt(time, at + reach);
   if (to - from < 6) return undefined;
-  const handful = Math.max(3, Math.min(12, Math.floor((to - from) / 8)));
+  const handful = Math.max(3, Math.min(12, Math.floor((to - from) / 6)));
   const y = loss.subarray(from, to);
   // Two constants that fit best, on values held within the quarters so that a spike does not draw the border.
   const low = Math.min(median(y.subarray(0, handful)), median(y.subarray(y.length - handful)));
@@ -112,6 +116,8 @@ function sharpen(
   const wide = median(y.subarray(best, best + 3 * handful)) - median(y.subarray(Math.max(0, best - 3 * handful), best));
   const sharp = after - before;
   if (Math.abs(sharp) < Math.max(0.7 * least, sharpShare * Math.abs(wide))) return undefined;
+  // The middles of two handfuls differ by chance: a step must stand clear of that.
+  if (Math.abs(sharp) < 5 * middlesBySpread * Math.sqrt(2 / handful) * spreadOfNeighbours(y)) return undefined;
   // The rows just either side must already stand at their own level: two rows may lie between.
   const inner =
     median(loss.subarray(from + best + 1, from + best + 4)) -
@@ -119,6 +125,16 @@ function sharpen(
   if (Math.abs(inner) < 0.5 * Math.abs(sharp)) return undefined;
   return { row: from + best, loss: sharp };
 }
+
+/** Spread of the median of normal values over that of their mean: the root of pi / 2. */
+const middlesBySpread = Math.sqrt(Math.PI / 2);
+
+/** Spread of single values about a smooth course, from differences of neighbours. */
+const spreadOfNeighbours = (y: Float64Array): number => {
+  const steps = new Float64Array(Math.max(0, y.length - 1));
+  for (let i = 0; i < steps.length; i++) steps[i] = (y[i + 1] as number) - (y[i] as number);
+  return (medianAbsoluteDeviation(steps, 0) || 0) / Math.SQRT2;
+};
 
 /** Steps a few rows apart are one. */
 function merge(steps: Step[]): Step[] {

@@ -143,7 +143,7 @@ function offRows(
 }
 
 /** Value of a series of cells at an instant, straight between middles, kept within the cells `from` to `to`. */
-function between(cells: Cells, values: Float64Array, instant: number, from: number, to: number): number {
+export function between(cells: Cells, values: Float64Array, instant: number, from: number, to: number): number {
   const c = cellAt(cells, instant - cells.width / 2);
   const a = Math.min(to, Math.max(from, c));
   const b = Math.min(to, Math.max(from, c + 1));

@@ -1,9 +1,27 @@
 import { median } from '../../statistics/index.js';
 import type { Cause } from '../cause.js';
-import { solarHour } from '../families.js';
+import { hoursBetween, solarHour } from '../families.js';
 import { spells } from '../spells.js';
 import { clockTime, evidence, logistic, percent } from '../wording.js';
-import { daysOf, episodesOf } from './recurring.js';
+import { byDay, episodesOf } from './recurring.js';
+
+/** Half of the width of the window of hours that one light keeps to through a season [h]. */
+const reach = 2;
+
+/** The hour about which most of the given hours of the day lie. */
+function busiestHour(hours: readonly number[]): number {
+  let best = 0;
+  let most = -1;
+  for (const h of hours) {
+    let near = 0;
+    for (const other of hours) if (hoursBetween(h, other) <= reach) near += 1 - hoursBetween(h, other) / (2 * reach);
+    if (near > most) {
+      most = near;
+      best = h;
+    }
+  }
+  return best;
+}
 
 /** Sun or lamps on the receiver: light that adds, at an hour that moves with the season. */
 export const ambientLight: Cause = {
@@ -13,17 +31,22 @@ export const ambientLight: Cause = {
   action: 'Shade the receiver, or turn or move it so that no window, lamp or reflection lies in its view.',
   settles: 'Shade the window at that hour on a clear day: if the level keeps its course, it was the sun.',
   claims: (picture) => {
-    const days = daysOf(picture, 'light');
-    if (days.size < 2) return [];
-    const all = [...days.values()].flat();
+    const found = picture.excursions.filter(
+      (e) => picture.kind.get(e) === 'light' && (e.deepSamples > 1 || e.depth > 0.04),
+    );
+    const hour = busiestHour(found.map((e) => solarHour(picture.view, (e.start + e.end) / 2)));
+    const all = found.filter((e) => hoursBetween(solarHour(picture.view, (e.start + e.end) / 2), hour) <= reach);
+    const days = byDay(picture, all);
+    if (days.size < 3) return [];
     const up = all.filter((e) => e.sign === -1);
     const depth = median([...days.values()].map((of) => Math.max(...of.map((e) => e.depth))));
     const at = all.map((e) => solarHour(picture.view, (e.start + e.end) / 2));
-    const hour = median(at);
-    const apart = median(at.map((h) => Math.abs(h - hour)));
+    const apart = median(at.map((h) => hoursBetween(h, hour)));
+    // By chance the window would hold its share of the day.
+    const share = all.length / found.length;
     const confidence = Math.min(
       0.96,
-      logistic(1 * (days.size - 2.5) + 1.5 * (depth / picture.slowLimit - 1.3) + 1.5 * (1.5 - apart)),
+      logistic(0.8 * (days.size - 3.5) + 1.5 * (depth / picture.slowLimit - 1.3) + 6 * (share - 0.6)),
     );
     if (confidence < 0.1) return [];
     return spells(episodesOf(days.values())).map((s) => ({
@@ -38,6 +61,7 @@ export const ambientLight: Cause = {
         evidence('solar time', hour, 'h'),
         evidence('spread of the solar time', apart, 'h'),
         evidence('days', s.episodes.length, ''),
+        evidence('share of such stretches that lie about this hour', share, ''),
         evidence('share of raised levels', up.length / all.length, ''),
       ],
     }));

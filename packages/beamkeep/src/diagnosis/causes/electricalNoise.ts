@@ -1,7 +1,7 @@
 import type { Cause } from '../cause.js';
 import { spells } from '../spells.js';
 import { evidence, logistic, percent } from '../wording.js';
-import { roughStretches } from './roughStretches.js';
+import { isShaking, roughStretches } from './roughStretches.js';
 
 /** Supply or wiring interference: the spread grows with no change of level, spikes of both signs. */
 export const electricalNoise: Cause = {
@@ -11,15 +11,14 @@ export const electricalNoise: Cause = {
   action: 'Check supply, earthing, screening and joints; find what is switched at these times.',
   settles: 'Feed the beam from a battery or another supply for a day: if it is quiet, the supply is the cause.',
   claims: (picture) => {
-    const fast = picture.view.interval <= 500;
-    const own = roughStretches(picture).filter((r) => !(fast && r.crest < 2.9));
+    const own = roughStretches(picture).filter((r) => !isShaking(r));
     if (own.length === 0) return [];
     const times = Math.max(...own.map((r) => r.times));
     return spells(own.map((r) => [r.start, r.end] as const)).map((s) => ({
       start: s.start,
       end: s.end,
       episodes: s.episodes,
-      confidence: Math.min(0.95, logistic(1.5 * (times - 2.3))),
+      confidence: Math.min(0.95, logistic(1.5 * (times - 2.7))),
       severity: 'note' as const,
       summary: `The samples spread ${times.toFixed(1)} times as much as usual, with no change of level.`,
       evidence: [

@@ -1,14 +1,18 @@
-import type { Claim } from '../cause.js';
 import type { Excursion } from '../excursions.js';
 import type { Picture } from '../picture.js';
 import type { Kind } from '../sorting.js';
 
 /** Excursions of one kind, by local day. */
-export function daysOf(picture: Picture, kind: Kind): Map<number, Excursion[]> {
+export const daysOf = (picture: Picture, kind: Kind): Map<number, Excursion[]> =>
+  byDay(
+    picture,
+    picture.excursions.filter((e) => picture.kind.get(e) === kind),
+  );
+
+/** Excursions by the local day in which their middle lies: a night counts with the day on which it ends. */
+export function byDay(picture: Picture, excursions: readonly Excursion[]): Map<number, Excursion[]> {
   const days = new Map<number, Excursion[]>();
-  for (const e of picture.excursions) {
-    if (picture.kind.get(e) !== kind) continue;
-    // A night counts with the day on which it ends.
+  for (const e of excursions) {
     const day = picture.view.clock.dayNumber((e.start + e.end) / 2);
     const of = days.get(day);
     if (of === undefined) days.set(day, [e]);
@@ -24,5 +28,3 @@ export const episodesOf = (groups: Iterable<readonly Excursion[]>): (readonly [n
 /** Whether a stretch reaches into the last days of the log. */
 export const recent = (picture: Picture, end: number, days: number): boolean =>
   end >= picture.view.to - days * 86_400_000;
-
-export type Claims = Claim[];

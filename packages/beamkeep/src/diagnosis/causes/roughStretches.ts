@@ -14,10 +14,33 @@ export interface RoughStretch {
   readonly spread: number;
   /** Greatest deviation over the spread: 1.4 for a sine, 3 and more for spikes. */
   readonly crest: number;
+  /** Least autocorrelation of neighbouring samples, sign turned: near 1 for a steady swing, near 0 for noise. */
+  readonly swing: number;
+}
+
+/** Rows looked at for a swing, and the longest lag [rows]. */
+const swingRows = 2048;
+const swingLag = 128;
+
+function steadySwing(depth: Float64Array): number {
+  const from = Math.max(0, (depth.length - swingRows) >> 1);
+  const own = depth.subarray(from, from + swingRows);
+  let sum = 0;
+  for (const v of own) sum += v;
+  const mean = sum / own.length;
+  let power = 0;
+  for (const v of own) power += (v - mean) ** 2;
+  let least = 0;
+  for (let lag = 1; lag <= Math.min(swingLag, own.length >> 2); lag++) {
+    let together = 0;
+    for (let i = lag; i < own.length; i++) together += ((own[i] as number) - mean) * ((own[i - lag] as number) - mean);
+    least = Math.min(least, (together / Math.max(power, 1e-12)) * (own.length / (own.length - lag)));
+  }
+  return -least;
 }
 
 /** The rough stretches of a beam, runs a few apart joined. */
-export function roughStretches({ rough, view, slowLimit }: Picture): RoughStretch[] {
+export function roughStretches({ rough, view, slowLimit, depth }: Picture): RoughStretch[] {
   const { runs, usual } = rough;
   const { time, until } = view.trace;
   const joined: { runs: number[] }[] = [];
@@ -44,7 +67,12 @@ export function roughStretches({ rough, view, slowLimit }: Picture): RoughStretc
         times: spread / usual,
         spread,
         crest: most / Math.max(spread, 1e-9),
+        swing: steadySwing(depth.subarray(from, to + 1)),
       };
     })
     .filter((r) => r.end - r.start < 400 * hour || r.times > 2.5);
 }
+
+/** Whether a rough stretch is a swing rather than noise: neighbours follow each other up and down, without spikes. */
+export const isShaking = (r: RoughStretch): boolean =>
+  r.swing > 0.3 + 3.5 / Math.sqrt(r.to - r.from + 1) && r.crest < 3.5;

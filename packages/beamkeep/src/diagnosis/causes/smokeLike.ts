@@ -28,14 +28,16 @@ interface Suspect {
   growth: number;
 }
 
+/** How likely smoke is where the signal is fire for its depth alone, and something else explains the depth. */
+const explainedElsewhere = 0.03;
+
 function fires(picture: Picture): Suspect[] {
-  return picture.fires.map((f) => ({
-    ...f,
-    fire: true,
-    confidence: 0.6,
-    lost: lossBetween(picture, f.start, f.end),
-    growth: 0,
-  }));
+  return picture.fires.map((f) => {
+    const within = picture.excursions.filter((e) => e.sign === 1 && e.end >= f.start && e.start <= f.end);
+    const grown = within.some((e) => climbIn(picture, e) !== undefined && picture.kind.get(e) !== 'block');
+    const lost = lossBetween(picture, f.start, f.end);
+    return { ...f, fire: true, confidence: grown ? 0.6 : explainedElsewhere, lost, growth: 0 };
+  });
 }
 
 function growths(picture: Picture): Suspect[] {
@@ -64,7 +66,10 @@ function merged(picture: Picture, suspects: Suspect[]): Claim[] {
   for (const s of suspects.sort((a, b) => a.start - b.start)) {
     const last = joined.at(-1);
     const length = last === undefined ? 0 : Math.max(last.end - last.start, s.end - s.start);
-    if (last !== undefined && s.start - last.end <= Math.min(2 * hour, Math.max(length, 5 * view.interval))) {
+    if (
+      last !== undefined &&
+      s.start - last.end <= Math.min(6 * hour, Math.max(s.fire && last.fire ? 6 * hour : length, 5 * view.interval))
+    ) {
       last.end = Math.max(last.end, s.end);
       last.fire ||= s.fire;
       last.confidence = Math.max(last.confidence, s.confidence);

@@ -1,7 +1,7 @@
 import type { Cause } from '../cause.js';
 import { spells } from '../spells.js';
-import { evidence, percent } from '../wording.js';
-import { roughStretches } from './roughStretches.js';
+import { evidence, logistic, percent } from '../wording.js';
+import { isShaking, roughStretches } from './roughStretches.js';
 
 /** The mount shakes: a steady swing up and down alike, without spikes. */
 export const vibration: Cause = {
@@ -11,18 +11,19 @@ export const vibration: Cause = {
   action: 'Find the plant that runs at these hours; stiffen the mount or part it from what shakes.',
   settles: 'A hand on the mount while the plant runs; sampling at 20 Hz or more shows the line itself.',
   claims: (picture) => {
-    const own = roughStretches(picture).filter((r) => r.crest < 2.9);
+    const own = roughStretches(picture).filter(isShaking);
     if (own.length === 0) return [];
-    const fast = picture.view.interval <= 500;
+    const swing = Math.max(...own.map((r) => r.swing));
     return spells(own.map((r) => [r.start, r.end] as const)).map((s) => ({
       start: s.start,
       end: s.end,
       episodes: s.episodes,
-      confidence: fast ? 0.85 : 0.4,
+      confidence: Math.min(0.95, logistic(9 * (swing - 0.38))),
       severity: 'note' as const,
       summary: `The level swings by ${percent(Math.max(...own.map((r) => r.spread)))} % up and down alike, without spikes, as a mount that shakes.`,
       evidence: [
         evidence('spread over the usual', Math.max(...own.map((r) => r.times)), 'times'),
+        evidence('steadiness of the swing, 0 to 1', swing, ''),
         evidence('greatest deviation over the spread', Math.max(...own.map((r) => r.crest)), ''),
         evidence('fastest shaking that the sampling can show', 500 / picture.view.interval, 'Hz'),
       ],
