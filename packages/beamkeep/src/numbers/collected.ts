@@ -1,3 +1,4 @@
+import * as air from './air.js';
 import * as fires from './fires.js';
 import * as fuels from './fuels.js';
 import * as layout from './layout.js';
@@ -11,8 +12,10 @@ import * as smokeCurves from './smokeCurves.js';
 import * as smokeRule from './smokeRule.js';
 import * as soiling from './soiling.js';
 import type { Sourced, Topic } from './sourced.js';
+import * as spotDetectors from './spotDetectors.js';
 import * as spread from './spread.js';
 import * as structure from './structure.js';
+import * as testFires from './testFires.js';
 import * as units from './units.js';
 import * as visibility from './visibility.js';
 
@@ -38,9 +41,12 @@ const topics: Readonly<Record<string, Topic>> = {
   'Usual settings': settings,
   'Smoke rule': smokeRule,
   'Smoke curves, measured': smokeCurves,
+  Air: air,
   'Growing fires': fires,
   Fuels: fuels,
   'Plume and ceiling jet': plume,
+  'Point detectors, for contrast': spotDetectors,
+  'Standard test fires': testFires,
   'Dust, mist and exhaust': nuisance,
   Dirt: soiling,
   'Movement of the structure': structure,

@@ -29,3 +29,41 @@ export const radiativeShare = {
   seen: 'common practice',
   note: '0.52 for flexible foam GM21 (SFPE Handbook, read)',
 } satisfies Sourced;
+
+/** Heat release rate of the second definition of the growth times, with the same seconds. */
+export const growthHeatRound = {
+  value: 1000,
+  unit: 'kW',
+  source: 'Quintiere, eq. 6-3: coefficient 1000/t^2, as quoted in an open collection of t-squared fires',
+  seen: 'read',
+  note: 'ISO/TS 16733 alike (from memory)',
+} satisfies Sourced;
+
+/** Share of its fuel that a smouldering fire turns into smoke. */
+export const smoulderingYield = {
+  value: 0.1,
+  range: [0.03, 0.17],
+  unit: 'g/g',
+  source: 'Mulholland, SFPE Handbook, smoke production of wood and polyurethane in pyrolysis',
+  seen: 'from memory',
+  note: 'value: middle of what wood (0.03 to 0.17) and flexible foam (0.07 to 0.15) span',
+} satisfies Sourced;
+
+/** Heat of a gram of fuel that smoulders. */
+export const smoulderingHeat = {
+  value: 9,
+  range: [6, 12],
+  unit: 'kJ/g',
+  source: 'Rein, SFPE Handbook, Smoldering Combustion',
+  seen: 'from memory',
+  note: 'value: middle of the range',
+} satisfies Sourced;
+
+/** How far a soot yield may lie from the only source there is, up or down. */
+export const loneYieldFactor = {
+  value: 1.58,
+  unit: '1',
+  source: 'square root of 2.5, the least spread between sources of one fuel (heptane)',
+  seen: 'own choice',
+  note: 'where a fuel has one source only',
+} satisfies Sourced;

@@ -1,6 +1,15 @@
-export { growthHeat, growthTimes, radiativeShare } from './fires.js';
+export { gravity, usualAir } from './air.js';
+export {
+  growthHeat,
+  growthHeatRound,
+  growthTimes,
+  loneYieldFactor,
+  radiativeShare,
+  smoulderingHeat,
+  smoulderingYield,
+} from './fires.js';
 export { fuels } from './fuels.js';
-export { bs5839, gb50116, nfpa72, sp484, tariffAdvisory } from './layout.js';
+export { bs5839, gb50116, nfpa72, nfpa72Peak, sp484, tariffAdvisory } from './layout.js';
 export {
   filledRangePower,
   gaussianHalfWidth,
@@ -14,19 +23,33 @@ export {
 export { aerosolExtinction, dustLimits, fogVisibility, largeDropEfficiency } from './nuisance.js';
 export {
   ceilingJetDepth,
+  ceilingJetReach,
   ceilingJetRise,
   ceilingJetSpeed,
+  cornerFlame,
   flameFlow,
   flameHeight,
   gradientRise,
+  greatestRise,
+  greatestSpeed,
+  mccaffrey,
+  mirrorImages,
   plumeFlow,
+  plumeFlowOfAir,
   plumeRadius,
   plumeRise,
+  plumeSpeed,
   plumeWidth,
+  pointPlumeFlow,
+  pointPlumeRise,
+  riseTime,
+  smallFlame,
   stratification,
   transportLag,
   virtualOrigin,
   visiblePlumeWidth,
+  wallFlame,
+  zoneModelJet,
 } from './plume.js';
 export {
   alarmFilter,
@@ -66,8 +89,10 @@ export { quickestFill, smoulderDoubling } from './smokeCurves.js';
 export { slowestSmoke, smokeActShare, smokeEpisodeSpare, smokeGrowth, smokeSamples } from './smokeRule.js';
 export { cleaningRule, mirrorDirtRate, mostDirtRate, panelDirtRate } from './soiling.js';
 export type { Source, Sourced, Topic } from './sourced.js';
+export { chamberDelays, chamberLength, pointAlarm } from './spotDetectors.js';
 export { normalOverMad, roundingSpread } from './spread.js';
 export { deflectionLimits, endSlope, frameDrift, roofTemperature, thermalExpansion } from './structure.js';
+export { testFireEnd } from './testFires.js';
 export { foot, naturalPerDecimal } from './units.js';
 export {
   clearestAir,

@@ -42,6 +42,23 @@ export const bs5839 = {
     seen: 'from memory',
     note: 'of the width at an apex; at most 25 %',
   },
+  apexWideningMost: {
+    value: 25,
+    unit: '%',
+    source: clause22,
+    clause: '22',
+    edition: '2017',
+    seen: 'from memory',
+  },
+  lowerRowReach: {
+    value: 12.5,
+    unit: '%',
+    source: clause22,
+    clause: '22',
+    edition: '2017',
+    seen: 'from memory',
+    note: 'of the height of an extra beam above the highest likely seat of fire, to either side',
+  },
 } satisfies Record<string, Sourced>;
 
 const smoothCeiling = 'NFPA 72, 17.7.3.7 and its annex, guide for smooth ceilings';
@@ -68,7 +85,18 @@ export const nfpa72 = {
   },
 } satisfies Record<string, Sourced>;
 
+/** United States, peaked ceilings. */
+export const nfpa72Peak = {
+  value: 0.9144,
+  unit: 'm',
+  source: 'NFPA 72, peaked ceilings, as summarised in an open training outline (3 ft)',
+  seen: 'read',
+  note: 'a row of detectors at or within this distance of the peak first; the others by their horizontal projection',
+} satisfies Sourced;
+
 const examination = 'GB 50116-2013, as quoted in examination keys';
+
+const highHalls = 'GB 50116-2013, 12.4, spaces higher than 12 m';
 
 /** China. */
 export const gb50116 = {
@@ -79,6 +107,36 @@ export const gb50116 = {
   toSideLeast: { value: 0.5, unit: 'm', source: examination, clause: '6.2.15', edition: '2013', seen: 'read' },
   toSideMost: { value: 7, unit: 'm', source: examination, clause: '6.2.15', edition: '2013', seen: 'read' },
   separation: { value: 100, unit: 'm', source: examination, clause: '6.2.15', edition: '2013', seen: 'read' },
+  lowerRowsAbove: { value: 12, unit: 'm', source: highHalls, clause: '12.4.3', edition: '2013', seen: 'from memory' },
+  secondLowerRowAbove: {
+    value: 16,
+    unit: 'm',
+    source: highHalls,
+    clause: '12.4.3',
+    edition: '2013',
+    seen: 'from memory',
+    note: 'up to 26 m',
+  },
+  lowerRow: {
+    value: 6.5,
+    range: [6, 7],
+    unit: 'm',
+    source: highHalls,
+    clause: '12.4.3',
+    edition: '2013',
+    seen: 'from memory',
+    note: 'above the floor; value: middle of the range',
+  },
+  secondLowerRow: {
+    value: 11.5,
+    range: [11, 12],
+    unit: 'm',
+    source: highHalls,
+    clause: '12.4.3',
+    edition: '2013',
+    seen: 'from memory',
+    note: 'above the floor; value: middle of the range',
+  },
 } satisfies Record<string, Sourced>;
 
 const advisory = 'Tariff Advisory Committee (India), rules text';

@@ -174,3 +174,143 @@ export const gradientRise = {
   seen: 'from memory',
   note: 'agrees with the 96.2 of the hot layer within 0.2 %',
 } satisfies Sourced;
+
+const guide = 'CFAST Technical Reference Guide, Plume Entrainment';
+const guideSpeed = 'CFAST Technical Reference Guide, Plume Temperature and Velocity';
+const guideJet = 'CFAST Technical Reference Guide, Ceiling Jet';
+
+/** The factors of `plumeFlow` for any air: 0.196 (g rho^2/(cp T))^(1/3), and 2.9/(sqrt(g) cp rho T)^(2/3) times it. */
+export const plumeFlowOfAir = {
+  height: { value: 0.196, unit: '1', source: guide, seen: 'read' },
+  heat: { value: 2.9, unit: '1', source: guide, seen: 'read' },
+} satisfies Record<string, Sourced>;
+
+/** Greatest temperature rise on the axis of a plume. */
+export const greatestRise = { value: 900, unit: 'K', source: guideSpeed, seen: 'read' } satisfies Sourced;
+
+/** Speed on the axis: 3.4 (g/(cp rho T))^(1/3) Qc^(1/3) (z - z0)^(-1/3). */
+export const plumeSpeed = { value: 3.4, unit: '1', source: guideSpeed, seen: 'read' } satisfies Sourced;
+
+/** Greatest speed on the axis: about 2 Qc^(1/5). */
+export const greatestSpeed = {
+  value: 2,
+  unit: 'm/(s kW^(1/5))',
+  source: guideSpeed,
+  seen: 'read',
+} satisfies Sourced;
+
+/** A fire at a wall or in a corner is half or a quarter of a free one with its mirror images. */
+export const mirrorImages = {
+  wall: { value: 2, unit: 'fires', source: guide, seen: 'read' },
+  corner: { value: 4, unit: 'fires', source: guide, seen: 'read' },
+} satisfies Record<string, Sourced>;
+
+/** Flame height of a small source: 0.2 Q^(2/5). */
+export const smallFlame = {
+  value: 0.2,
+  unit: 'm/kW^(2/5)',
+  source: 'CIBSE Guide E, eq. 6.55, with its test value in an open fire library',
+  clause: 'eq. 6.55',
+  seen: 'read',
+} satisfies Sourced;
+
+/** Flame height at a wall: 0.034 (kW a metre of wall)^(2/3). */
+export const wallFlame = {
+  value: 0.034,
+  unit: 'm (m/kW)^(2/3)',
+  source: 'NUREG-1805, eq. 4-1, with its test value in an open fire library',
+  clause: 'eq. 4-1',
+  seen: 'read',
+} satisfies Sourced;
+
+/** Flame height in a corner: 0.075 Q^(3/5). */
+export const cornerFlame = {
+  value: 0.075,
+  unit: 'm/kW^(3/5)',
+  source: 'NUREG-1805, eq. 4-3, with its test value in an open fire library',
+  clause: 'eq. 4-3',
+  seen: 'read',
+} satisfies Sourced;
+
+/** McCaffrey's three regions by z/Q^(2/5), Q the total heat: speed k (z/Q^(2/5))^n Q^(1/5). */
+export const mccaffrey = {
+  flame: {
+    factor: { value: 6.8, unit: 'm^(1/2)/s', source: book, clause: 'eq. 4.30', edition: '2000', seen: 'read' },
+    power: { value: 0.5, unit: '1', source: book, clause: 'eq. 4.30', edition: '2000', seen: 'read' },
+    until: { value: 0.08, unit: 'm/kW^(2/5)', source: book, clause: 'eq. 4.30', edition: '2000', seen: 'read' },
+  },
+  intermittent: {
+    factor: { value: 1.9, unit: 'm/(kW^(1/5) s)', source: book, clause: 'eq. 4.30', edition: '2000', seen: 'read' },
+    power: { value: 0, unit: '1', source: book, clause: 'eq. 4.30', edition: '2000', seen: 'read' },
+    until: { value: 0.2, unit: 'm/kW^(2/5)', source: book, clause: 'eq. 4.30', edition: '2000', seen: 'read' },
+  },
+  plume: {
+    factor: {
+      value: 1.1,
+      unit: 'm^(4/3)/(kW^(1/3) s)',
+      source: book,
+      clause: 'eq. 4.30',
+      edition: '2000',
+      seen: 'read',
+    },
+    power: { value: -0.3333333333333333, unit: '1', source: book, clause: 'eq. 4.30', edition: '2000', seen: 'read' },
+  },
+  rise: { value: 0.9, unit: '1', source: book, clause: 'eq. 4.29', edition: '2000', seen: 'read' },
+} satisfies Record<string, Sourced | Record<string, Sourced>>;
+
+/** Plume of an ideal point source: mass flow 0.20 (g rho^2/(cp T))^(1/3) Q^(1/3) z^(5/3). */
+export const pointPlumeFlow = {
+  value: 0.2,
+  unit: '1',
+  source: book,
+  clause: 'eq. 4.19',
+  edition: '2000',
+  seen: 'read',
+} satisfies Sourced;
+
+/** Temperature rise of it: 5.0 (T/(g cp^2 rho^2))^(1/3) Q^(2/3) z^(-5/3). */
+export const pointPlumeRise = {
+  value: 5,
+  unit: '1',
+  source: book,
+  clause: 'eq. 4.20',
+  edition: '2000',
+  seen: 'read',
+} satisfies Sourced;
+
+/** Heights of the ceilings from which the laws of the ceiling jet were drawn, and how far from the axis they hold. */
+export const ceilingJetReach = {
+  lowest: { value: 4.6, unit: 'm', source: jetSpeed, seen: 'from memory' },
+  highest: { value: 15.5, unit: 'm', source: jetSpeed, seen: 'from memory', note: 'an open fire library says 18 m' },
+  radius: { value: 2, unit: 'H', source: jetSpeed, seen: 'from memory' },
+} satisfies Record<string, Sourced>;
+
+/** The zone model's ceiling jet: rise T Q*^(2/3) 6.3, or times (0.225 + 0.27 r/H)^(-4/3); speed likewise. */
+export const zoneModelJet = {
+  riseNear: { value: 6.3, unit: '1', source: guideJet, seen: 'read' },
+  riseConstant: { value: 0.225, unit: '1', source: guideJet, seen: 'read' },
+  riseRadius: { value: 0.27, unit: '1', source: guideJet, seen: 'read' },
+  riseTurn: { value: 0.2, unit: 'H', source: guideJet, seen: 'read' },
+  speedNear: { value: 3.61, unit: '1', source: guideJet, seen: 'read' },
+  speedFar: { value: 1.06, unit: '1', source: guideJet, seen: 'read' },
+  speedPower: { value: -0.69, unit: '1', source: guideJet, seen: 'read' },
+  speedTurn: { value: 0.17, unit: 'H', source: guideJet, seen: 'read' },
+} satisfies Record<string, Sourced>;
+
+/** Time to a temperature rise at the ceiling, in feet, Btu/s and degF: X = a Y + b Y^c. */
+export const riseTime = {
+  square: {
+    value: 4.6e-4,
+    unit: 'customary units',
+    source: 'Milke, as in the NUREG-1805 spreadsheet',
+    clause: 'ch. 11',
+    seen: 'read',
+  },
+  sixth: {
+    value: 2.7e-15,
+    unit: 'customary units',
+    source: 'Milke, as in the NUREG-1805 spreadsheet',
+    clause: 'ch. 11',
+    seen: 'read',
+  },
+} satisfies Record<string, Sourced>;
