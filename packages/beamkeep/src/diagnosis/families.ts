@@ -20,6 +20,10 @@ export interface Family {
   readonly others: number;
   /** How far from its own time of day theirs lie [h]: median; NaN without others. */
   readonly hoursApart: number;
+  /** The excursions themselves. */
+  readonly members: readonly Excursion[];
+  /** Whether they keep to one or two days of the week, as work does and the sun does not. */
+  readonly oneWeekday: boolean;
 }
 
 /** Solar time of day of an instant [h], by the site's longitude, or by the zone's clock where it is not known. */
@@ -64,6 +68,8 @@ export function families(
     while (one.depth - (order[low] as (typeof order)[number]).depth > Math.log(depthFactor)) low++;
     const days = new Set<number>();
     const apart: number[] = [];
+    const members: Excursion[] = [];
+    const weekdays = new Float64Array(7);
     for (let j = low; j < order.length; j++) {
       const other = order[j] as (typeof order)[number];
       if (other.depth - one.depth > Math.log(depthFactor)) break;
@@ -72,9 +78,19 @@ export function families(
       const hours = hoursBetween(other.at, one.at);
       if (hours > hoursApart) continue;
       apart.push(hours);
+      members.push(other.e);
+      if (!days.has(other.day)) weekdays[((other.day % 7) + 7) % 7] = (weekdays[((other.day % 7) + 7) % 7] as number) + 1;
       days.add(other.day);
     }
-    result.set(one.e, { otherDays: days.size, others: apart.length, hoursApart: median(apart) });
+    result.set(one.e, { otherDays: days.size, others: apart.length, hoursApart: median(apart),
+      members,
+      oneWeekday: days.size >= 4 && busiestTwo(weekdays) >= 0.85 * days.size,
+    });
   }
   return result;
+}
+
+function busiestTwo(weekdays: Float64Array): number {
+  const sorted = Float64Array.from(weekdays).sort();
+  return (sorted[6] as number) + (sorted[5] as number);
 }

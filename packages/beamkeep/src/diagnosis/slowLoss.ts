@@ -1,5 +1,5 @@
-import { day } from '../columns/index.js';
-import { median, medianAbsoluteDeviation, quantile } from '../statistics/index.js';
+import { type Channel, day, rowAt } from '../columns/index.js';
+import { median, medianAbsoluteDeviation, quantile, robustLeastSquares } from '../statistics/index.js';
 import { middle } from './cells.js';
 import type { Picture } from './picture.js';
 import { cellOfStep, type Step } from './steps.js';
@@ -23,6 +23,8 @@ export interface SlowStretch {
   readonly gainedShare: number;
   /** Spread of a day about the smooth course [dB]. */
   readonly noise: number;
+  /** Whether the sway was measured by the kelvin of the structure's temperature. */
+  readonly swayByHeat: boolean;
   /** Share of pairs of days that rise less share that falls: 1 for steady growth. */
   readonly steadiness: number;
   /** Slope of the last third over that of the first third; NaN where it is too short to tell. */
@@ -57,7 +59,6 @@ function measure(picture: Picture, from: Step | undefined, to: Step | undefined)
   const first = from === undefined ? 0 : cellOfStep(cells, time, from) + 1;
   const last = to === undefined ? cells.length : cellOfStep(cells, time, to);
   const perDay = Math.max(1, Math.round(day / cells.width));
-  const drops = parts.steps.filter((s) => s.loss > 0);
   const times: number[] = [];
   const losses: number[] = [];
   const sways: number[] = [];
@@ -75,18 +76,16 @@ function measure(picture: Picture, from: Step | undefined, to: Step | undefined)
     const middleLoss = median(values);
     if (Number.isNaN(middleLoss)) continue;
     const at = middle(cells, c + (values.length - 1) / 2);
-    let taken = 0;
-    for (const s of drops) {
-      const t = time[s.row] as number;
-      if (t <= at && t >= (from === undefined ? view.from : (time[from.row] as number))) taken += s.loss;
-    }
     times.push(at);
-    losses.push(middleLoss - taken);
+    losses.push(middleLoss);
     sways.push(high - low);
   }
   if (times.length < 4) return undefined;
   const x = Float64Array.from(times);
-  const y = Float64Array.from(losses);
+  const inside = parts.steps
+    .filter((s) => s.loss > 0 && (from === undefined || s.row > from.row) && (to === undefined || s.row < to.row))
+    .map((s) => time[s.row] as number);
+  const y = withoutDrops(x, Float64Array.from(losses), inside, parts.cellNoise);
   const n = y.length;
   const third = Math.max(1, Math.floor(n / 3));
   const bends: number[] = [];
@@ -100,9 +99,10 @@ function measure(picture: Picture, from: Step | undefined, to: Step | undefined)
   const early = slope(x.subarray(0, third), y.subarray(0, third));
   const late = slope(x.subarray(n - third), y.subarray(n - third));
   const whole = slope(x, y);
-  const sway = Float64Array.from(sways);
-  const swayNow = quantile(sway, 0.7);
-  const swayed = swayNow > 4 * parts.cellNoise && n >= 9;
+  // A hotter day sways more whatever the aim: where the temperature is known, the sway is told by the kelvin.
+  const warmth = dailyRanges(view.record.temperature, x, piece * cells.width);
+  const sway = Float64Array.from(sways, (s, i) => (warmth === undefined ? s : s / Math.max(warmth[i] as number, 1)));
+  const swayed = quantile(sways, 0.7) > 4 * parts.cellNoise && n >= 9;
   const base = levelOf(begin);
   return {
     start,
@@ -115,12 +115,28 @@ function measure(picture: Picture, from: Step | undefined, to: Step | undefined)
     steadiness: steadiness(y),
     acceleration: n >= 9 && whole > 0 ? (late - early) / whole : Number.NaN,
     swayGrowth: swayed
-      ? quantile(sway.subarray(n - third), 0.7) / Math.max(quantile(sway.subarray(0, third), 0.7), 2 * parts.cellNoise)
+      ? quantile(sway.subarray(n - third), 0.7) /
+        Math.max(quantile(sway.subarray(0, third), 0.7), (2 * parts.cellNoise * median(sway)) / Math.max(median(sways), 1e-9))
       : Number.NaN,
     swayFollows: swayed ? agreement(y, sway) : Number.NaN,
+    swayByHeat: warmth !== undefined,
     restored: to !== undefined,
     restoredBy: to === undefined ? 0 : -to.loss,
   };
+}
+
+/** The course with the steps down inside it taken out: their sizes are fitted together with a common slope. */
+function withoutDrops(x: Float64Array, y: Float64Array, at: readonly number[], noise: number): Float64Array {
+  const drops = at.filter((t) => x.some((v) => v < t) && x.some((v) => v > t));
+  if (drops.length === 0 || x.length < drops.length + 4) return y;
+  const first = x[0] as number;
+  const columns = [
+    new Float64Array(x.length).fill(1),
+    x.map((t) => (t - first) / day),
+    ...drops.map((t) => x.map((v) => (v >= t ? 1 : 0))),
+  ];
+  const { coefficients } = robustLeastSquares(columns, y, { leastSpread: noise / 2 });
+  return y.map((v, i) => v - drops.reduce((sum, t, k) => sum + ((x[i] as number) >= t ? (coefficients[k + 2] ?? 0) : 0), 0));
 }
 
 /** Loss at the begin and the end of a series: lines through its first and last parts, read at their outer ends. */
@@ -167,4 +183,20 @@ function agreement(a: Float64Array, b: Float64Array): number {
     }
   }
   return pairs === 0 ? 0 : same / pairs;
+}
+
+/** Range of a channel about each instant, over a span as long as given; nothing without a channel. */
+function dailyRanges(channel: Channel | undefined, at: Float64Array, span: number): Float64Array | undefined {
+  if (channel === undefined || channel.time.length < at.length) return undefined;
+  return at.map((t) => {
+    const from = rowAt(channel.time, t - span / 2);
+    const to = rowAt(channel.time, t + span / 2);
+    let low = Number.POSITIVE_INFINITY;
+    let high = Number.NEGATIVE_INFINITY;
+    for (let i = from; i < to; i++) {
+      low = Math.min(low, channel.value[i] as number);
+      high = Math.max(high, channel.value[i] as number);
+    }
+    return high > low ? high - low : Number.NaN;
+  });
 }

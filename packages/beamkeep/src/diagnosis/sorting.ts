@@ -19,7 +19,26 @@ const familyDays = 2;
 
 /** Sorts the excursions of a beam. */
 export function sortExcursions(picture: Unsorted): Map<Excursion, Kind> {
-  return new Map(picture.excursions.map((e) => [e, kindOf(picture, e)] as const));
+  const alone = new Map(picture.excursions.map((e) => [e, kindOf(picture, e)] as const));
+  return new Map(picture.excursions.map((e) => [e, agreed(picture, alone, e)] as const));
+}
+
+/** Kinds that come again, in which one excursion may be mistaken for another. */
+const recurring: readonly Kind[] = ['film', 'dust', 'light', 'slow'];
+
+/** What most of the family are taken for: a single dip of a dusty morning may look smooth, its like do not. */
+function agreed({ family }: Unsorted, alone: ReadonlyMap<Excursion, Kind>, e: Excursion): Kind {
+  const own = alone.get(e) ?? 'slow';
+  const like = family.get(e)?.members ?? [];
+  if (!recurring.includes(own) || like.length < 4 || e.sign === -1) return own;
+  const votes = new Map<Kind, number>([[own, 1.5]]);
+  for (const other of like) {
+    const kind = alone.get(other) ?? 'slow';
+    if (recurring.includes(kind)) votes.set(kind, (votes.get(kind) ?? 0) + (kind === 'slow' ? 0.3 : 1));
+  }
+  let best = own;
+  for (const [kind, n] of votes) if (n > (votes.get(best) ?? 0)) best = kind;
+  return best;
 }
 
 function kindOf(picture: Unsorted, e: Excursion): Kind {
@@ -35,7 +54,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (climb !== undefined && !recurs) return 'smoke';
   // The sun keeps to its minute from day to day, work only to its hours.
   const byDay = at > 4 && at < 20.5;
-  if (byDay && sharp && f !== undefined && f.otherDays >= 3 && f.hoursApart < 0.6) return 'light';
+  if (byDay && sharp && f !== undefined && f.otherDays >= 3 && f.hoursApart < 0.6 && !f.oneWeekday) return 'light';
   const night = hoursBetween(at, 4) < 6;
   if (night && long > 1.2 * hour && e.raggedness < 2.3 && e.onset > 0.3 * hour) return 'film';
   if (recurs && climb !== undefined) return night && long > 2 * hour && e.raggedness < 2.3 ? 'film' : 'dust';

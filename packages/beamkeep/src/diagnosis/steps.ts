@@ -52,10 +52,11 @@ export function findSteps(
     const about = medianAbsoluteDeviation(jump.subarray(Math.max(0, c - week), c + week), 0) || 0;
     const limit = Math.max(least, 4 * common, 4 * about);
     if (Math.abs(j) < 0.8 * limit) continue;
-    const lasting = acrossBorder(course, c, long);
-    if (!(Math.abs(lasting) >= 0.6 * limit) || Math.sign(lasting) !== Math.sign(j)) continue;
     const step = sharpen(time, loss, cells, c, limit);
-    if (step !== undefined && Math.sign(step.loss) === Math.sign(j)) steps.push(step);
+    if (step === undefined || Math.sign(step.loss) !== Math.sign(j)) continue;
+    // Asked at the step itself: a few cells beside it, half a day of an object in the path would tip the median.
+    const lasting = acrossBorder(course, cellAt(cells, time[step.row] as number), long);
+    if (Math.abs(lasting) >= 0.6 * limit && Math.sign(lasting) === Math.sign(j)) steps.push(step);
   }
   return merge(steps);
 }

@@ -12,7 +12,9 @@ export function driftEvidence(_picture: Picture, s: SlowStretch): number {
   let score = -2.5;
   if (!Number.isNaN(s.acceleration)) score += 3.2 * Math.min(2, s.acceleration - 0.45);
   if (!Number.isNaN(s.swayGrowth)) {
-    score += 2.2 * Math.min(2.5, Math.log2(s.swayGrowth)) + 3 * Math.max(0, s.swayFollows - 0.2);
+    // Without the temperature, a season that turns hotter looks the same.
+    const weight = s.swayByHeat ? 1 : 0.6;
+    score += weight * (2.2 * Math.min(2.5, Math.log2(s.swayGrowth)) + 3 * Math.max(0, s.swayFollows - 0.2));
   }
   return logistic(score);
 }
