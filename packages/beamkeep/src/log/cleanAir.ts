@@ -1,10 +1,11 @@
 import { day, minute } from '../columns/index.js';
+import { type Beam, unitSigns } from '../site/index.js';
 import { middle } from './middle.js';
 
 /** Stretches whose medians are looked at. */
 const stretch = 10 * minute;
 /** Days among which the first good one is sought. */
-const daysLookedAt = 7;
+export const daysLookedAt = 7;
 /** A day is good when it comes near what the best of the days reach. */
 const nearBest = 0.7;
 
@@ -53,6 +54,12 @@ export function cleanAirFound(time: Float64Array, readings: Float64Array, count:
     if (reading >= nearBest * best) return { reading, from: start + which * day };
   }
   return undefined;
+}
+
+/** How a clean-air reading that the log told is said under `assumed`. */
+export function cleanAirTold({ reading, from }: CleanAirFound, { signalUnit }: Pick<Beam, 'signalUnit'>): string {
+  const date = new Date(from).toISOString().slice(0, 10);
+  return `cleanAir ${Number(reading.toPrecision(6))} ${unitSigns[signalUnit]}, from the log's first good stretch (${date})`;
 }
 
 /** The value below which a share of the numbers lies. */

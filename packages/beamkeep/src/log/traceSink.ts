@@ -1,8 +1,8 @@
 import { type BeamRecord, type Channel, minute, type Trace } from '../columns/index.js';
-import { type Beam, linearReading, readingOf, type Site, unitSigns } from '../site/index.js';
+import { type Beam, linearReading, type Site } from '../site/index.js';
 import { emptyBucket } from './bucketRows.js';
 import { ChannelMeans } from './channelMeans.js';
-import { cleanAirFound } from './cleanAir.js';
+import { cleanAirFound, cleanAirTold } from './cleanAir.js';
 import { Condenser } from './condenser.js';
 import { heldRows } from './heldRows.js';
 import { ScaleSeen } from './quantum.js';
@@ -153,10 +153,7 @@ export class TraceSink implements RowSink {
     const { time, value } = this.raw.usable(s, times);
     const found = cleanAirFound(time, value, value.length);
     if (found === undefined) return { clean: 1, covered, assumed: [] };
-    const reading = readingOf(found.reading, beam.signalUnit);
-    const date = new Date(found.from).toISOString().slice(0, 10);
-    const told = `cleanAir ${Number(reading.toPrecision(6))} ${unitSigns[beam.signalUnit]}, from the log's first good stretch (${date})`;
-    return { clean: found.reading, covered, assumed: [told] };
+    return { clean: found.reading, covered, assumed: [cleanAirTold(found, beam)] };
   }
 
   end(): void {
