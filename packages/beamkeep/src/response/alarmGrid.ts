@@ -1,4 +1,4 @@
-import { UsageError } from '../columns/index.js';
+import { day, UsageError } from '../columns/index.js';
 import type { Beam, Sampling } from '../site/index.js';
 import { type BlockWatch, blockWatch, clearBelow, isFast, reached } from './blockWatch.js';
 import { poissonInterval } from './poissonInterval.js';
@@ -15,7 +15,7 @@ import { runCounter } from './runCounter.js';
  * says what is clear.
  */
 
-const year = 365.25 * 86_400_000;
+const year = 365.25 * day;
 
 /** Thresholds and delays to be tried. */
 export interface GridAxes {

@@ -1,6 +1,5 @@
 import type { Beam } from '../site/index.js';
 import { compensationBound } from './compensationBound.js';
-import { equipmentObscuration } from './equipmentObscuration.js';
 import { type Change, type ResponderMemory, type ResponseCircumstances, responder } from './responder.js';
 import { type SlowGainMemory, type SlowGainSettings, slowGain } from './slowGain.js';
 
@@ -20,10 +19,10 @@ export interface BeamMemory {
   readonly gain?: SlowGainMemory;
 }
 
-/** One beam from received level to state, fed sample by sample. */
+/** One beam from the light before its gain to its state, fed sample by sample. */
 export interface BeamResponder {
-  /** Takes a sample: instant [ms], true level [share of clean air], whether samples before it are only left out. */
-  feed(time: number, level: number, joined?: boolean): void;
+  /** Takes a sample: instant [ms], obscuration as the equipment sees it [%], whether samples before are only left out. */
+  feed(time: number, obscuration: number, joined?: boolean): void;
   /** Says that the log goes on to an instant [ms]. */
   advance(time: number): void;
   /** The next instant at which a delay would be over or a reset comes [ms]. */
@@ -44,7 +43,7 @@ export function slowGainOf(
 }
 
 /**
- * A beam's response to its received level: covered reading, slow gain where asked for, thresholds, delays, latching.
+ * A beam's response to the obscuration that its equipment sees: slow gain where asked for, thresholds, delays, latching.
  *
  * @param beam of the site
  * @param circumstances how the samples came about
@@ -63,8 +62,7 @@ export function beamResponder(
   const gainSettings = slowGainOf(beam, options);
   const gain = gainSettings && slowGain(gainSettings, beam.alarmThreshold, carried?.gain);
   return {
-    feed(time, level, joined) {
-      const obscuration = equipmentObscuration(beam, level);
+    feed(time, obscuration, joined) {
       if (!gain) return decision.feed(time, obscuration, false, joined);
       const seen = gain.feed(time, obscuration);
       decision.feed(time, seen.obscuration, seen.atLimit, joined);

@@ -1,14 +1,13 @@
+import { blockedFrom, blockedWithin } from '../numbers/index.js';
+
 /*
  * Whether a loss is a blocked beam: from the last sample that was clear to the first at or above the fault threshold in
  * at most 2 s, and then for as long as it stays there (common practice, no source). A loss that comes slower, that
  * stops half way, or that comes again without clear air in between is no blocked beam.
  */
 
-/** Obscuration below which a beam is clear, for the rule of the blocked beam [%]. Common practice, no source. */
-export const clearObscuration = 10;
-
-/** Longest time from clear to total of a blocked beam [ms]. Common practice, no source. */
-export const fastestBlock = 2000;
+/** Longest time from clear to total of a blocked beam [ms]. */
+const fastestBlock = blockedWithin.value * 1000;
 
 /** What rounding in the conversion of units may take off an obscuration [%]. */
 const rounding = 1e-9;
@@ -20,7 +19,7 @@ export const reached = (obscuration: number, threshold: number): boolean => obsc
  * What "clear" means under an alarm threshold: below 10 %, and below the threshold itself where that is lower. A loss
  * that already counts as smoke is not the clear air from which an object blocks a beam.
  */
-export const clearBelow = (alarmThreshold: number): number => Math.min(clearObscuration, alarmThreshold);
+export const clearBelow = (alarmThreshold: number): number => Math.min(blockedFrom.value, alarmThreshold);
 
 /**
  * Whether a loss came fast enough for a blocked beam.

@@ -1,7 +1,5 @@
 import { decibelsToPercent, percentToDecibels } from '../attenuation/index.js';
-
-/** How far compensation may raise a threshold, as a multiple in decibels. From memory: EN 54-7:2001, 4.8. */
-export const largestRise = 1.6;
+import { compensationRatio } from '../numbers/index.js';
 
 /**
  * The threshold that compensation may reach at most: 1.6 times the initial one, in decibels, not in percent.
@@ -19,6 +17,6 @@ export function compensationBound(initialPercent: number): {
   limitPercent: number;
 } {
   const initialDecibels = percentToDecibels(initialPercent);
-  const limitDecibels = largestRise * initialDecibels;
+  const limitDecibels = compensationRatio.value * initialDecibels;
   return { initialDecibels, limitDecibels, limitPercent: decibelsToPercent(limitDecibels) };
 }

@@ -1,5 +1,5 @@
 import { levelToPercent } from '../attenuation/index.js';
-import { type Beam, coveredShare } from '../site/index.js';
+import { type Beam, coveredShare, linearReading } from '../site/index.js';
 
 /**
  * Obscuration as the equipment sees it. Equipment that does not take the covered reading off still sees that light
@@ -28,3 +28,22 @@ export function equipmentObscuration(
 export const largestObscuration = (
   beam: Pick<Beam, 'signalUnit' | 'cleanAir' | 'covered' | 'coveredSubtracted'>,
 ): number => equipmentObscuration(beam, 0);
+
+/**
+ * From a reading of the log to the obscuration as the equipment sees it.
+ *
+ * @param beam of the site, with its clean-air reading
+ * @returns a function from reading [signalUnit] to obscuration [%]; NaN in, NaN out, and NaN where no clean-air
+ *   reading is known
+ * @example readingObscuration({ signalUnit: 'counts', cleanAir: 2000, coveredSubtracted: false })(1300) // 35
+ */
+export function readingObscuration({
+  signalUnit,
+  cleanAir = Number.NaN,
+  covered,
+  coveredSubtracted,
+}: Pick<Beam, 'signalUnit' | 'cleanAir' | 'covered' | 'coveredSubtracted'>): (reading: number) => number {
+  const takenOff = coveredSubtracted && covered !== undefined ? linearReading(covered, signalUnit) : 0;
+  const span = linearReading(cleanAir, signalUnit) - takenOff;
+  return (reading) => levelToPercent((linearReading(reading, signalUnit) - takenOff) / span);
+}

@@ -6,9 +6,9 @@ export {
   type ResponseOptions,
   slowGainOf,
 } from './beamResponder.js';
-export { clearObscuration, fastestBlock, reached } from './blockWatch.js';
+export { reached } from './blockWatch.js';
 export { compensationBound } from './compensationBound.js';
-export { equipmentObscuration, largestObscuration } from './equipmentObscuration.js';
+export { equipmentObscuration, largestObscuration, readingObscuration } from './equipmentObscuration.js';
 export { poissonInterval } from './poissonInterval.js';
 export { resetsOf } from './resetsOf.js';
 export {

@@ -1,6 +1,7 @@
 import type { Samples } from '../columns/index.js';
 import type { Beam } from '../site/index.js';
 import { type BeamMemory, beamResponder, type ResponseOptions } from './beamResponder.js';
+import { equipmentObscuration } from './equipmentObscuration.js';
 import type { Change, ResponseCircumstances } from './responder.js';
 
 /** What a beam's equipment did over a log, and what to carry over to the next part of it. */
@@ -27,6 +28,7 @@ export function respondTo(
 ): Response {
   const changes: Change[] = [];
   const response = beamResponder(beam, circumstances, (change) => changes.push(change), options, carried);
-  for (let row = 0; row < time.length; row++) response.feed(time[row] as number, level[row] as number);
+  for (let row = 0; row < time.length; row++)
+    response.feed(time[row] as number, equipmentObscuration(beam, level[row] as number));
   return { changes, memory: response.memory() };
 }

@@ -1,6 +1,7 @@
 import type { Stretch, Trace } from '../columns/index.js';
 import type { Beam, Sampling, Visit } from '../site/index.js';
 import { type BeamResponder, beamResponder } from './beamResponder.js';
+import { equipmentObscuration } from './equipmentObscuration.js';
 import { resetsOf } from './resetsOf.js';
 import type { Change } from './responder.js';
 
@@ -51,8 +52,9 @@ export function respondToTrace(
     open = Number.NaN;
   };
   for (let row = 0; row < trace.time.length; row++) {
-    feedRow(settled, trace, row);
-    feedRow(smoke, trace, row);
+    const obscuration = equipmentObscuration(beam, trace.level[row] as number);
+    feedRow(settled, trace, row, obscuration);
+    feedRow(smoke, trace, row, obscuration);
     last = trace.until[row] as number;
   }
   settled.advance(last);
@@ -62,18 +64,17 @@ export function respondToTrace(
 }
 
 /** Feeds one row: its first sample, those at which a delay may be over, and its last. */
-function feedRow(response: BeamResponder, { time, until, level, count }: Trace, row: number): void {
+function feedRow(response: BeamResponder, { time, until, count }: Trace, row: number, obscuration: number): void {
   const first = time[row] as number;
   const end = until[row] as number;
-  const value = level[row] as number;
-  response.feed(first, value);
+  response.feed(first, obscuration);
   if (end === first) return;
   const spacing = (end - first) / Math.max((count[row] as number) - 1, 1);
   let at = first;
   for (let due = response.due(); due < end; due = response.due()) {
     at = Math.max(first + Math.ceil((due - first) / spacing) * spacing, at + spacing);
     if (at >= end) break;
-    response.feed(at, value, true);
+    response.feed(at, obscuration, true);
   }
-  response.feed(end, value, true);
+  response.feed(end, obscuration, true);
 }

@@ -1,3 +1,4 @@
+import { stoppingGap } from '../numbers/index.js';
 import type { Beam, Sampling } from '../site/index.js';
 import { type BlockMemory, blockWatch, clearBelow, reached } from './blockWatch.js';
 
@@ -87,12 +88,9 @@ export interface Responder {
   memory(): ResponderMemory;
 }
 
-/** Intervals without a sample that still stop no delay. */
-const gapIntervals = 5;
-
 /** Whether a difference of two instants [ms] is a gap that stops a delay, at a usual interval [s]. */
 export const isGap = (difference: number, intervalSeconds: number): boolean =>
-  difference > gapIntervals * intervalSeconds * 1000;
+  difference > stoppingGap.value * intervalSeconds * 1000;
 
 /**
  * A beam's decision by threshold, delay and latching.

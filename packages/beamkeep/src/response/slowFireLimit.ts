@@ -1,3 +1,5 @@
+import { slowestFireRate, slowFireAllowance, slowFireFactor } from '../numbers/index.js';
+
 /**
  * The time by which a slow fire must have alarmed, compensation or not.
  *
@@ -13,7 +15,7 @@ export function slowFireLimit(
   decibelsPerHour: number,
 ): { applies: boolean; limitSeconds: number } {
   return {
-    applies: decibelsPerHour > thresholdDecibels / 4,
-    limitSeconds: (1.6 * thresholdDecibels * 3600) / decibelsPerHour + 100,
+    applies: decibelsPerHour > slowestFireRate.value * thresholdDecibels,
+    limitSeconds: (slowFireFactor.value * thresholdDecibels * 3600) / decibelsPerHour + slowFireAllowance.value,
   };
 }

@@ -1,4 +1,6 @@
 import { decibelsToPercent, percentToDecibels } from '../attenuation/index.js';
+import { hour } from '../columns/index.js';
+import { slowestFireRate, slowFireFactor } from '../numbers/index.js';
 import { reached } from './blockWatch.js';
 
 /*
@@ -44,10 +46,8 @@ export interface SlowGain {
   memory(): SlowGainMemory;
 }
 
-const hour = 3_600_000;
-
 /** Fastest slow gain that the bound on slow fires allows, as a share of the alarm threshold [dB/h per dB]. */
-export const fastestGainShare = 0.375 / 4;
+export const fastestGainShare = slowestFireRate.value * (1 - 1 / slowFireFactor.value);
 
 /**
  * A model of the equipment's slow gain, for logs of the light before it.

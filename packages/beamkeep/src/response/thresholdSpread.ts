@@ -1,7 +1,4 @@
-/** Largest ratio of thresholds of one detector: EN 54-7:2001, 5.2.3; the same limit in EN 54-12 from memory. */
-const largestRatio = 1.6;
-/** Largest ratios between detectors: GB 4715-2024, 5.7; the same in EN 54-7 and EN 54-12 from memory. */
-const reproducibilityLimits = [1.33, 1.5] as const;
+import { thresholdRatio as largestRatio, reproducibilityAbove, reproducibilityBelow } from '../numbers/index.js';
 
 /**
  * Repeatability: the ratio of the largest to the smallest threshold that one detector showed.
@@ -14,7 +11,8 @@ const reproducibilityLimits = [1.33, 1.5] as const;
  */
 export function thresholdRatio(thresholds: readonly number[]): { ratio: number; limit: number; passes: boolean } {
   const ratio = Math.max(...thresholds) / Math.min(...thresholds);
-  return { ratio, limit: largestRatio, passes: ratio > 0 && ratio <= largestRatio };
+  const limit = largestRatio.value;
+  return { ratio, limit, passes: ratio > 0 && ratio <= limit };
 }
 
 /**
@@ -35,6 +33,6 @@ export function reproducibility(thresholds: readonly number[]): {
   const mean = thresholds.reduce((sum, threshold) => sum + threshold, 0) / thresholds.length;
   const maxToMean = Math.max(...thresholds) / mean;
   const meanToMin = mean / Math.min(...thresholds);
-  const [high, low] = reproducibilityLimits;
-  return { mean, maxToMean, meanToMin, limits: reproducibilityLimits, passes: maxToMean <= high && meanToMin <= low };
+  const limits = [reproducibilityAbove.value, reproducibilityBelow.value] as const;
+  return { mean, maxToMean, meanToMin, limits, passes: maxToMean <= limits[0] && meanToMin <= limits[1] };
 }

@@ -1,3 +1,10 @@
+import {
+  usualAlarmDelay,
+  usualAlarmThreshold,
+  usualFaultDelay,
+  usualFaultThreshold,
+  usualWavelength,
+} from '../numbers/index.js';
 import type { SignalUnit } from './site.js';
 
 /** What a site file leaves out. One table: the parser, its messages and the page of keys are all drawn from it. */
@@ -8,18 +15,18 @@ export const siteDefaults = {
   timeZone: 'UTC',
   sampling: 'regular',
   /** [nm] */
-  wavelength: 880,
+  wavelength: usualWavelength.value,
   signalUnit: 'percent',
   coveredSubtracted: false,
   compensation: 'unknown',
   /** [%] */
-  alarmThreshold: 35,
+  alarmThreshold: usualAlarmThreshold.value,
   /** [%] */
-  faultThreshold: 90,
+  faultThreshold: usualFaultThreshold.value,
   /** [s] */
-  alarmDelay: 10,
+  alarmDelay: usualAlarmDelay.value,
   /** [s] */
-  faultDelay: 10,
+  faultDelay: usualFaultDelay.value,
   latching: true,
   /** [%] */
   hysteresis: 0,
