@@ -5,8 +5,8 @@
 import { open, readFile, stat } from 'node:fs/promises';
 import { createGunzip } from 'node:zlib';
 import { UsageError } from './columns/index.js';
-import { damagedGzip, type Gunzip, type LogSource } from './log/index.js';
-import { parseSite, quoted, type Site } from './site/index.js';
+import { damagedGzip, type Gunzip, type LogSource, shownName } from './log/index.js';
+import { parseSite, type Site } from './site/index.js';
 
 /** Bytes read at once. */
 const blockBytes = 1 << 19;
@@ -38,7 +38,7 @@ export async function logFiles(paths: readonly string[], input?: AsyncIterable<U
         return { name: 'standard input', bytes: input, gunzip, size: undefined };
       }
       const found = await told(path, () => stat(path));
-      if (found.isDirectory()) throw new UsageError(`${nameOf(path)}: this is a folder: name the log files in it`);
+      if (found.isDirectory()) throw new UsageError(`${shownName(path)}: this is a folder: name the log files in it`);
       return { name: path, bytes: fileBytes(path), gunzip, size: found.isFile() ? found.size : undefined };
     }),
   );
@@ -127,8 +127,6 @@ const reasons: Readonly<Record<string, string>> = {
   EPERM: 'this user may not read it',
 };
 
-const nameOf = (path: string): string => quoted(path).slice(1, -1);
-
 /** What the system says of a file, in words. */
 async function told<T>(path: string, act: () => Promise<T>): Promise<T> {
   try {
@@ -136,6 +134,6 @@ async function told<T>(path: string, act: () => Promise<T>): Promise<T> {
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? String(error.code) : '';
     if (!/^E[A-Z]+$/.test(code)) throw error;
-    throw new UsageError(`${nameOf(path)}: ${reasons[code] ?? `cannot be read (${code})`}`);
+    throw new UsageError(`${shownName(path)}: ${reasons[code] ?? `cannot be read (${code})`}`);
   }
 }

@@ -66,3 +66,9 @@ export function cellNumber(cell: string, decimalComma: boolean): number | undefi
   const value = Number(text);
   return Number.isFinite(value) ? value : undefined;
 }
+
+/** What is said of a line with the wrong number of cells. */
+export function cellCountTrouble(found: number, wanted: number, separator: string): string {
+  const hint = separator === ',' && found > wanted ? ' (if the decimal is a comma, separate cells with ";")' : '';
+  return `${found} ${found === 1 ? 'cell' : 'cells'} where the header has ${wanted}${hint}`;
+}

@@ -26,11 +26,11 @@ export interface CleanAirFound {
  *
  * @param time rising instants [ms]
  * @param readings proportional to received power, without NaN
- * @param count how many of them
  */
-export function cleanAirFound(time: Float64Array, readings: Float64Array, count: number): CleanAirFound | undefined {
+export function cleanAirFound(time: Float64Array, readings: Float64Array): CleanAirFound | undefined {
   const start = time[0];
-  if (start === undefined || count === 0) return undefined;
+  if (start === undefined) return undefined;
+  const count = time.length;
   const days: number[][] = [];
   let work = new Float64Array(1024);
   for (let from = 0; from < count; ) {

@@ -7,14 +7,13 @@ import type { LinePlan } from './linePlan.js';
 import { LineReader } from './lineReader.js';
 import { mend } from './mended.js';
 import type { LinedBlock } from './mergedRows.js';
+import { longestLine, tooLong } from './openLog.js';
 import { grow, type RowWindow, rowWindow, shift } from './rowWindow.js';
 
 /** Values held back so that lines out of order can be put in their place. */
 const valuesHeldBack = 1 << 20;
 /** Most values held where a log is in no order at all. */
 const mostValues = 1 << 25;
-/** Longest line [bytes]: longer ones are no log, and are not held in memory. */
-export const longestLine = 1 << 20;
 
 /** What one file gave besides its rows. */
 export interface FileTally {
@@ -95,9 +94,7 @@ export async function* fileRows(
   const carry = (bytes: Uint8Array) => {
     const length = carriedLength + bytes.length;
     if (length > longestLine) {
-      throw new UsageError(
-        `${file}:${reader.lines + 1}: a line longer than ${longestLine / 1024 / 1024} MiB: this is no log, or its line ends are missing`,
-      );
+      throw tooLong(file, reader.lines + 1);
     }
     if (length > carried.length) {
       const longer = new Uint8Array(Math.max(length, 2 * carried.length));
@@ -130,7 +127,7 @@ export async function* fileRows(
   settle();
   if (window.count > 0) yield block(window, window.count);
   tally.lines = reader.lines;
-  tally.dropped = reader.dropped + dropped;
+  tally.dropped += reader.dropped + dropped;
 }
 
 /** The first rows of a window, as views. */

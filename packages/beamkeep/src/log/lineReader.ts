@@ -1,5 +1,5 @@
 import { strFromU8, strToU8 } from 'fflate';
-import { carriageReturn, cellNumber, cellsOf, comma, newline } from './cells.js';
+import { carriageReturn, cellCountTrouble, cellNumber, cellsOf, comma, newline } from './cells.js';
 import { type TimeReader, timeReader } from './civilTime.js';
 import type { NoteBook } from './inputNotes.js';
 import { clockCell, type LinePlan, nameCell, skipped, timeCell, valueCell } from './linePlan.js';
@@ -189,7 +189,9 @@ export class LineReader {
     const cells = cellsOf(line, this.separatorText);
     if (cells === undefined) return drop('a quote is left open', line);
     while (cells.length > actions.length && cells.at(-1) === '') cells.pop();
-    if (cells.length !== actions.length) return drop(this.cellCount(cells.length), line);
+    if (cells.length !== actions.length) {
+      return drop(cellCountTrouble(cells.length, actions.length, this.separatorText), line);
+    }
     const date = cells[actions.indexOf(timeCell)] ?? '';
     const clockAt = actions.indexOf(clockCell);
     const text = clockAt < 0 ? date : `${date} ${cells[clockAt]}`;
@@ -215,14 +217,6 @@ export class LineReader {
     }
     if (plan.columnOf === undefined) this.commit(window.count, time);
     return next;
-  }
-
-  private cellCount(found: number): string {
-    const { plan } = this;
-    const wanted = plan.actions.length;
-    const hint =
-      plan.separator === comma && found > wanted ? ', if the decimal is a comma, separate cells with ";"' : '';
-    return `${found} ${found === 1 ? 'cell' : 'cells'} where the header has ${wanted}${hint}`;
   }
 
   /** Time that stands in two cells. */

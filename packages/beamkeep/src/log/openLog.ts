@@ -1,10 +1,27 @@
+import { UsageError } from '../columns/index.js';
+import type { Site } from '../site/index.js';
+import { carriageReturn, newline } from './cells.js';
 import { type LogHead, logHead } from './head.js';
 import type { NoteBook } from './inputNotes.js';
 import type { LogSource } from './logSource.js';
+import { shownName } from './shownName.js';
+import { isUndecided } from './timeFormatOf.js';
 import { unzipped } from './unzipped.js';
 
-/** Most bytes that are looked at to learn how a log is written. */
+/** Bytes that are looked at to learn how a log is written. */
 const headBytes = 1 << 18;
+/** Lines that are looked at. */
+const headLines = 200;
+/** Most bytes that are looked at to tell day from month. */
+const mostHeadBytes = 1 << 25;
+/** Longest line [bytes]: longer ones are no log, and are not held in memory. */
+export const longestLine = 1 << 20;
+
+/** What is said of a line that is too long. */
+export const tooLong = (file: string, line: number): UsageError =>
+  new UsageError(
+    `${file}:${line}: a line longer than ${longestLine / (1 << 20)} MiB: this is no log, or its line ends are missing`,
+  );
 
 /** A log whose beginning is known. */
 export interface OpenLog {
@@ -20,9 +37,17 @@ export type Watch = (bytes: AsyncIterable<Uint8Array>) => AsyncIterable<Uint8Arr
 /**
  * Opens a log and reads its beginning.
  *
+ * @param site says where time stands
  * @param oneOfMany a log that can be read again is then closed until its turn comes
  */
-export async function openLog(source: LogSource, watch: Watch, notes: NoteBook, oneOfMany: boolean): Promise<OpenLog> {
+export async function openLog(
+  source: LogSource,
+  site: Site,
+  watch: Watch,
+  notes: NoteBook,
+  oneOfMany: boolean,
+): Promise<OpenLog> {
+  const name = shownName(source.name);
   let damage: string | undefined;
   const start = (watched: Watch) =>
     unzipped(watched(source.bytes), source, (what) => {
@@ -30,51 +55,76 @@ export async function openLog(source: LogSource, watch: Watch, notes: NoteBook, 
     });
   const canRestart = oneOfMany && source.bytes[Symbol.asyncIterator]() !== (source.bytes as unknown);
   let chunks = start(canRestart ? (bytes) => bytes : watch)[Symbol.asyncIterator]();
-  let bytes = new Uint8Array(0);
+  let held: Uint8Array<ArrayBuffer> = new Uint8Array(0);
   let whole = false;
-  while (bytes.length < headBytes) {
-    const { done, value } = await chunks.next();
-    if (done) {
-      whole = true;
-      break;
-    }
-    const longer = new Uint8Array(bytes.length + value.length);
-    longer.set(bytes);
-    longer.set(value, bytes.length);
-    bytes = longer;
-  }
-  const head = logHead(source.name, bytes, whole);
-  if (canRestart) {
-    await chunks.return?.(undefined);
-    bytes = new Uint8Array(0);
-    damage = undefined;
-  }
-  async function* data(): AsyncGenerator<Uint8Array> {
-    let skip = head.dataFrom;
-    if (canRestart) chunks = start(watch)[Symbol.asyncIterator]();
-    else {
-      yield bytes.subarray(skip);
-      bytes = new Uint8Array(0);
-      skip = 0;
-    }
-    for (;;) {
+  /** Reads on until so many bytes are held, and at least one line. */
+  const hold = async (bytes: number): Promise<void> => {
+    let length = held.length;
+    const pieces = [held];
+    let lineSeen = held.includes(newline) || held.includes(carriageReturn);
+    while (!whole && (length < bytes || !lineSeen)) {
       const { done, value } = await chunks.next();
-      if (done) break;
-      if (skip >= value.length) skip -= value.length;
+      if (done) whole = true;
       else {
-        yield skip > 0 ? value.subarray(skip) : value;
-        skip = 0;
+        pieces.push(value.slice());
+        length += value.length;
+        lineSeen ||= value.includes(newline) || value.includes(carriageReturn);
+        if (!lineSeen && length > longestLine) throw tooLong(name, 1);
       }
     }
+    held = new Uint8Array(length);
+    let at = 0;
+    for (const piece of pieces) {
+      held.set(piece, at);
+      at += piece.length;
+    }
+  };
+  await hold(headBytes);
+  const loneReturns = !held.includes(newline) && held.includes(carriageReturn);
+  if (loneReturns) withNewlines(held);
+  let head = logHead(name, held, whole, headLines);
+  for (let bytes = 4 * headBytes; !whole && bytes <= mostHeadBytes && isUndecided(head, site); bytes *= 2) {
+    const from = held.length;
+    await hold(bytes);
+    if (loneReturns) withNewlines(held.subarray(from));
+    head = logHead(name, held, whole, Number.POSITIVE_INFINITY);
+  }
+  const { dataFrom } = head;
+  if (canRestart) {
+    await chunks.return?.(undefined);
+    held = new Uint8Array(0);
+    damage = undefined;
   }
   return {
     head,
     async *data() {
-      yield* data();
-      if (damage !== undefined) notes.note(source.name, 0, damage);
+      let skip = 0;
+      if (canRestart) {
+        chunks = start(watch)[Symbol.asyncIterator]();
+        skip = dataFrom;
+      } else {
+        yield held.subarray(dataFrom);
+        held = new Uint8Array(0);
+      }
+      for (;;) {
+        const { done, value } = await chunks.next();
+        if (done) break;
+        if (skip < value.length) {
+          const rest = value.subarray(skip);
+          yield loneReturns ? withNewlines(rest.slice()) : rest;
+        }
+        skip = Math.max(0, skip - value.length);
+      }
+      if (damage !== undefined) notes.note(name, head.headerLine, damage);
     },
     async close() {
       await chunks.return?.(undefined);
     },
   };
+}
+
+/** Puts newlines where lines end with a carriage return alone. */
+function withNewlines(bytes: Uint8Array): Uint8Array {
+  for (let at = bytes.indexOf(carriageReturn); at >= 0; at = bytes.indexOf(carriageReturn, at + 1)) bytes[at] = newline;
+  return bytes;
 }

@@ -169,6 +169,6 @@ class CleanAirSearch {
 
   found(): CleanAirFound | undefined {
     const { time, value } = this.rows.usable(0, this.rows.times());
-    return cleanAirFound(time, value, value.length);
+    return cleanAirFound(time, value);
   }
 }

@@ -1,13 +1,14 @@
 import { UsageError } from '../columns/index.js';
 import { quoted, type Site } from '../site/index.js';
-import { logPlan } from './columnPlan.js';
+import { type LogPlan, logPlan } from './columnPlan.js';
 import { type FileTally, type FileToRead, fileRows } from './fileRows.js';
 import { firstTime } from './firstTime.js';
 import { type InputReport, type NoteBook, noteBook } from './inputNotes.js';
 import type { LogSource, LogSources, ReadOptions } from './logSource.js';
 import { mergedRows } from './mergedRows.js';
 import { type OpenLog, openLog, type Watch } from './openLog.js';
-import type { RowBlock, RowColumns, RowSink } from './rowBlock.js';
+import type { RowBlock, RowSink } from './rowBlock.js';
+import { listed } from './theOnly.js';
 
 /**
  * Reads a log, row by row in order of time, into a sink. Every sample comes, none is condensed.
@@ -31,7 +32,7 @@ export async function readRows(
   const watch = watching(options);
   const logs: OpenLog[] = [];
   try {
-    for (const source of all) logs.push(await openLog(source, watch, notes, all.length > 1));
+    for (const source of all) logs.push(await openLog(source, site, watch, notes, all.length > 1));
     const plan = logPlan(
       logs.map(({ head }) => head),
       site,
@@ -74,7 +75,7 @@ export async function readRows(
       countUsable(block, usable);
       sink.rows(block);
     }
-    refuseUseless(logs, plan.columns, rows, usable, notes);
+    refuseUseless(logs, plan, rows, usable, notes, site);
     sink.end();
     return {
       lines: tallies.reduce((sum, { lines }) => sum + lines, 0),
@@ -126,23 +127,24 @@ function countUsable({ columns, count }: RowBlock, usable: Float64Array): void {
 /** A log without a single usable reading is refused; a beam without one is told. */
 function refuseUseless(
   logs: readonly OpenLog[],
-  { names, signal }: RowColumns,
+  { columns: { names, signal }, unwanted }: LogPlan,
   rows: number,
   usable: Float64Array,
   notes: NoteBook,
+  { timeFormat }: Site,
 ): void {
   const head = (logs[0] as OpenLog).head;
   const place = `${head.file}:${head.headerLine + 1}`;
-  const [said] = notes.list(1).filter(({ line }) => line > head.headerLine && rows === 0);
+  const empty = [...new Set(signal.filter((column) => usable[column] === 0))].map((column) => names[column] as string);
+  const others = unwanted.size > 0 ? `; the log has readings of ${listed([...unwanted])}` : '';
   if (rows === 0) {
-    throw new UsageError(
-      `${place}: no line gives a sample${said === undefined ? '' : `; line ${said.line}: ${said.what}`}`,
-    );
+    const [said] = notes.list(1).filter(({ line, what }) => line > head.headerLine && !what.startsWith('times were'));
+    const why = said === undefined ? '' : `; line ${said.line}: ${said.what}`;
+    const format = timeFormat === undefined ? '' : `; timeFormat is ${quoted(timeFormat)}`;
+    throw new UsageError(`${place}: no line gives a sample${why}${others}${format}`);
   }
-  const empty = signal.filter((column) => usable[column] === 0);
-  if (empty.length === signal.length) {
-    const listed = [...new Set(empty.map((column) => quoted(names[column])))].slice(0, 8).join(', ');
-    throw new UsageError(`${place}: every value of ${listed} is missing`);
+  if (empty.length === new Set(signal).size) {
+    throw new UsageError(`${place}: every value of ${listed(empty)} is missing${others}`);
   }
-  for (const column of empty) notes.note(head.file, head.headerLine, 'no usable value in column', names[column]);
+  for (const name of empty) notes.note(head.file, head.headerLine, 'every value is missing in column', name);
 }

@@ -4,7 +4,7 @@ import { timeReader } from './civilTime.js';
 
 /** What the time cells of a log's first lines say about their format. */
 export type FormatFound =
-  | { readonly format: TimeFormat }
+  | { readonly format: TimeFormat /** Whether a time without an offset was seen. */; readonly local: boolean }
   /** `both`: day-first and month-first fit; `neither`: no known format fits the text. */
   | { readonly trouble: 'both' | 'neither'; readonly text: string };
 
@@ -26,9 +26,11 @@ export function workedOutFormat(texts: readonly string[], comma: boolean): Forma
     const bytes = strToU8(text);
     const reader = timeReader(format, comma);
     const time = reader.read(bytes, 0);
+    local ||= reader.local;
     return !Number.isNaN(time) && reader.end === bytes.length;
   };
   const votes = new Map<TimeFormat, number>();
+  let local = false;
   let either = '';
   for (const text of texts) {
     let format: TimeFormat | undefined;
@@ -47,6 +49,6 @@ export function workedOutFormat(texts: readonly string[], comma: boolean): Forma
     if (format !== undefined) votes.set(format, (votes.get(format) ?? 0) + 1);
   }
   const best = [...votes].sort((a, b) => b[1] - a[1])[0];
-  if (best !== undefined) return { format: best[0] };
+  if (best !== undefined) return { format: best[0], local: local && !best[0].startsWith('unix') };
   return either === '' ? { trouble: 'neither', text: texts[0] ?? '' } : { trouble: 'both', text: either };
 }
