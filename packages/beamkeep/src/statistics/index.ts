@@ -10,3 +10,5 @@ export { quantile } from './quantile.js';
 export { type RobustFit, type RobustOptions, robustLeastSquares } from './robustLeastSquares.js';
 export { rollingMedian } from './rollingMedian.js';
 export { medianAbsoluteDeviation, normalOverMedianDeviation, robustSpread } from './spread.js';
+export { type MannKendall, mannKendall, mannKendallTail } from './trends/mannKendall.js';
+export { type TheilSen, theilSen } from './trends/theilSen.js';
