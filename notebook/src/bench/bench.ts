@@ -1,0 +1,175 @@
+import { diagnose, parseSite } from 'beamkeep';
+import type { BeamRecord, Channel, Trace } from 'beamkeep/columns';
+import type { Site } from 'beamkeep/site';
+import { expose, transfer } from 'comlink';
+import type { Scale } from '../sheet/sheet.js';
+import { type DailyLevels, dailyLevels } from './dailyLevels.js';
+import { type DayFold, dayFold } from './dayFold.js';
+import { gapIntervals, outline } from './outline.js';
+import { type Peeked, peeked } from './peek.js';
+import type { Line, LogFile, Progress, Reading, TableRow, Window } from './reading.js';
+import { readingOf } from './readingOf.js';
+import { scaled } from './scaled.js';
+import { type SiteZone, siteZone } from './siteZone.js';
+import { windowTable } from './windowTable.js';
+
+/*
+ * The bench: everything that takes time is done here, in a worker of its own for each log. The page asks for what it
+ * draws and gets no more than it can draw. To stop a reading the page ends the worker: nothing goes on unseen.
+ */
+
+/** How often the page is told of progress, at most [ms]. */
+const tellEvery = 100;
+
+/** Rows a day of the folded view: ten minutes each. */
+const foldRows = 144;
+
+interface Held {
+  readonly site: Site;
+  readonly zone: SiteZone;
+  readonly records: ReadonlyMap<string, BeamRecord>;
+}
+
+let held: Held | undefined;
+
+function record(beam: string): BeamRecord {
+  const found = held?.records.get(beam);
+  if (!found) throw new Error(`no beam "${beam}" was read`);
+  return found;
+}
+
+function zone(): SiteZone {
+  if (!held) throw new Error('nothing was read yet');
+  return held.zone;
+}
+
+/** A quantity logged beside the beam, as a trace: so the same outline serves. */
+function traceOf({ time, value }: Channel): Trace {
+  const flat = Float32Array.from(value);
+  return {
+    time,
+    until: time,
+    level: value,
+    low: flat,
+    high: flat,
+    spread: new Float32Array(time.length),
+    count: new Uint32Array(time.length).fill(1),
+  };
+}
+
+const gapOf = ({ intervalSeconds }: BeamRecord): number =>
+  held?.site.sampling === 'on-change' ? Number.POSITIVE_INFINITY : gapIntervals * intervalSeconds * 1000;
+
+function lineOf(
+  trace: Trace,
+  { from, to }: Window,
+  buckets: number,
+  gap: number,
+  value: (level: number) => number,
+): Line {
+  const { time, level } = outline(trace, from, to, buckets, gap);
+  const clock = Array.from(time, zone().wall);
+  const drawn = level.map(value);
+  return transfer({ time, clock, value: drawn }, [time.buffer, drawn.buffer]);
+}
+
+const bench = {
+  /** The first lines of a log. */
+  peek(blob: Blob): Promise<Peeked> {
+    return peeked(blob);
+  },
+
+  /**
+   * Reads and diagnoses a log.
+   *
+   * @param files the files of the log, plain or gzipped
+   * @param siteText the site file
+   * @param siteName its name, for messages
+   * @param tell told how far it has come
+   * @throws UsageError when the log or the site cannot be used
+   */
+  async read(
+    files: readonly LogFile[],
+    siteText: string,
+    siteName: string,
+    tell: (progress: Progress) => void,
+  ): Promise<Reading> {
+    const began = performance.now();
+    const site = parseSite(siteText, siteName);
+    const total = files.reduce((sum, { blob }) => sum + blob.size, 0);
+    let told = Number.NEGATIVE_INFINITY;
+    const { diagnosis, records } = await diagnose(
+      files.map(({ name, blob }) => ({ name, bytes: bytesOf(blob) })),
+      site,
+      {
+        onProgress(done) {
+          const now = performance.now();
+          if (now - told < tellEvery && done < total) return;
+          told = now;
+          tell({ done, total });
+        },
+      },
+    );
+    held = { site, zone: siteZone(site.timeZone), records: new Map(records.map((one) => [one.id, one])) };
+    return readingOf({
+      names: files.map(({ name }) => name),
+      bytes: total,
+      site,
+      diagnosis,
+      records,
+      seconds: (performance.now() - began) / 1000,
+    });
+  },
+
+  /** The line of a beam within a window, on a scale. */
+  level(beam: string, window: Window, buckets: number, scale: Scale): Line {
+    return lineOf(record(beam).trace, window, buckets, gapOf(record(beam)), (level) => scaled(level, scale));
+  },
+
+  /** The line of the temperature near a beam's structure within a window [degC]. */
+  temperature(beam: string, window: Window, buckets: number): Line {
+    const { temperature } = record(beam);
+    if (!temperature) throw new Error(`no temperature was read for beam "${beam}"`);
+    return lineOf(traceOf(temperature), window, buckets, gapOf(record(beam)), (value) => value);
+  },
+
+  /** A window of a beam as a table. */
+  table(beam: string, window: Window, rows: number): TableRow[] {
+    return windowTable(record(beam).trace, window, rows);
+  },
+
+  /** A beam folded at midnight. */
+  dayFold(beam: string): DayFold {
+    const fold = dayFold(record(beam).trace, zone(), foldRows);
+    return transfer(fold, [fold.level.buffer]);
+  },
+
+  /** A beam day by day, some stretches left out. */
+  dailyLevels(beam: string, leftOut: readonly (readonly [number, number])[]): DailyLevels {
+    const days = dailyLevels(record(beam).trace, zone(), leftOut);
+    return transfer(days, [days.middle.buffer, days.low.buffer]);
+  },
+};
+
+/** What the page sees of the bench. */
+export type Bench = typeof bench;
+
+expose(bench);
+
+/** The bytes of a file, from its start each time they are asked for. */
+function bytesOf(blob: Blob): AsyncIterable<Uint8Array> {
+  return {
+    async *[Symbol.asyncIterator]() {
+      const reader = blob.stream().getReader();
+      try {
+        for (;;) {
+          const { done, value } = await reader.read();
+          if (done) return;
+          yield value;
+        }
+      } finally {
+        await reader.cancel();
+      }
+    },
+  };
+}

@@ -1,0 +1,106 @@
+import type { Finding } from 'beamkeep/diagnosis';
+import type { Site } from 'beamkeep/site';
+
+/*
+ * What passes between the page and the bench (the worker that reads and computes). Plain data only; times are
+ * instants [ms since 1970 UTC]; levels are shares of clean air.
+ */
+
+/** A file as the page holds it. */
+export interface LogFile {
+  readonly name: string;
+  readonly blob: Blob;
+}
+
+/** How far the reading has come. */
+export interface Progress {
+  /** Bytes read of `total`, as the files stand (packed, when they are). */
+  readonly done: number;
+  readonly total: number;
+}
+
+/** A finding with its number in the sheet: the same number stands in the plots and in the list. */
+export interface NumberedFinding extends Finding {
+  readonly number: number;
+  readonly beam: string;
+}
+
+/** When the margin is gone, as the diagnosis tells it. */
+export interface Forecast {
+  /** The margin that ends it [%]. */
+  readonly obscuration: number;
+  readonly ends: 'alarm' | 'compensation-limit';
+  /** Dates at the site. */
+  readonly median: string;
+  readonly low: string;
+  /** Null when the end is open. */
+  readonly high: string | null;
+}
+
+/** What was read of one beam; instants and levels are NaN where the log holds no sample of it. */
+export interface BeamReading {
+  readonly id: string;
+  readonly from: number;
+  readonly to: number;
+  /** Usable values. */
+  readonly samples: number;
+  readonly intervalSeconds: number;
+  /** Extremes of the level. */
+  readonly low: number;
+  readonly high: number;
+  readonly hasTemperature: boolean;
+  readonly findings: readonly NumberedFinding[];
+  readonly forecast: Forecast | null;
+  /** Defaults in use that bear on safety. */
+  readonly assumed: readonly string[];
+}
+
+/** What was mended or dropped while reading. */
+export interface InputTold {
+  readonly lines: number;
+  readonly dropped: number;
+  readonly notes: readonly {
+    readonly line: number;
+    readonly lines: number;
+    readonly what: string;
+    readonly file?: string;
+  }[];
+}
+
+/** What a log holds, explained. */
+export interface Reading {
+  readonly names: readonly string[];
+  readonly bytes: number;
+  readonly site: Site;
+  readonly beams: readonly BeamReading[];
+  readonly input: InputTold;
+  /** The first and the last sample of all beams. */
+  readonly from: number;
+  readonly to: number;
+  /** How long it took [s]. */
+  readonly seconds: number;
+  /** The whole diagnosis as the JSON format has it, for saving. */
+  readonly json: string;
+}
+
+/** A window of time. */
+export interface Window {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A line ready to be drawn: instants, the site's clock and what stands at each, NaN where the line breaks. */
+export interface Line {
+  readonly time: Float64Array;
+  readonly clock: readonly string[];
+  readonly value: Float64Array;
+}
+
+/** Rows of a table of a window: least, middle and greatest level of each stretch; NaN without samples. */
+export interface TableRow {
+  readonly from: number;
+  readonly to: number;
+  readonly low: number;
+  readonly middle: number;
+  readonly high: number;
+}

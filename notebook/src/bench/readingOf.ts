@@ -1,0 +1,69 @@
+import type { DiagnosisJson } from 'beamkeep';
+import type { BeamRecord } from 'beamkeep/columns';
+import type { Site } from 'beamkeep/site';
+import type { BeamReading, NumberedFinding, Reading } from './reading.js';
+
+/** What the reading is put together from. */
+export interface Read {
+  readonly names: readonly string[];
+  readonly bytes: number;
+  readonly site: Site;
+  readonly diagnosis: DiagnosisJson;
+  readonly records: readonly BeamRecord[];
+  readonly seconds: number;
+}
+
+/** The reading as the page sees it: findings numbered through, times as instants. */
+export function readingOf({ names, bytes, site, diagnosis, records, seconds }: Read): Reading {
+  let number = 0;
+  const beams = diagnosis.beams.map((beam): BeamReading => {
+    const record = records.find(({ id }) => id === beam.id);
+    const findings = beam.findings
+      .map((finding) => ({ ...finding, start: Date.parse(finding.start), end: Date.parse(finding.end) }))
+      .sort((a, b) => a.start - b.start || a.end - b.end)
+      .map(({ episodes, ...finding }): NumberedFinding => {
+        number++;
+        const spells = episodes?.map(([start, end]) => [Date.parse(start), Date.parse(end)] as const);
+        return { ...finding, ...(spells ? { episodes: spells } : {}), number, beam: beam.id };
+      });
+    return {
+      id: beam.id,
+      from: instantOf(beam.from),
+      to: instantOf(beam.to),
+      samples: beam.samples,
+      intervalSeconds: record?.intervalSeconds ?? Number.NaN,
+      low: least(record?.trace.low),
+      high: greatest(record?.trace.high),
+      hasTemperature: record?.temperature !== undefined,
+      findings,
+      forecast: beam.forecast,
+      assumed: beam.assumed,
+    };
+  });
+  return {
+    names,
+    bytes,
+    site,
+    beams,
+    input: diagnosis.input,
+    from: Math.min(...beams.map(({ from }) => from).filter(Number.isFinite)),
+    to: Math.max(...beams.map(({ to }) => to).filter(Number.isFinite)),
+    seconds,
+    json: JSON.stringify(diagnosis, null, 2),
+  };
+}
+
+const instantOf = (iso: string | null): number => (iso === null ? Number.NaN : Date.parse(iso));
+
+/** Least of many numbers (too many to spread into arguments); NaN of none. */
+function least(values: Float32Array = new Float32Array(0)): number {
+  let low = Number.NaN;
+  for (const value of values) if (!(value >= low)) low = value;
+  return low;
+}
+
+function greatest(values: Float32Array = new Float32Array(0)): number {
+  let high = Number.NaN;
+  for (const value of values) if (!(value <= high)) high = value;
+  return high;
+}

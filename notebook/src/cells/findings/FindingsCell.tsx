@@ -1,0 +1,90 @@
+import { severities } from 'beamkeep/diagnosis';
+import type { BeamReading, NumberedFinding } from '../../bench/reading.js';
+import { Choice } from '../../parts/Choice.js';
+import { SeverityWord } from '../../parts/Severity.js';
+import { set } from '../../sheet/edits.js';
+import type { Cell } from '../../sheet/sheet.js';
+import { edit } from '../../state/store.js';
+import { duty } from '../../words/severity.js';
+import { NeedsLog } from '../NeedsLog.js';
+import type { OpenLog } from '../useLog.js';
+import { FindingSheet } from './FindingSheet.js';
+import { SaveFindings } from './SaveFindings.js';
+
+/** What the log says about each beam, and why. */
+export function FindingsCell({ cell }: { cell: Cell<'findings'> }) {
+  return <NeedsLog cell={cell.id}>{(log) => <Findings cell={cell} log={log} />}</NeedsLog>;
+}
+
+function Findings({ cell, log }: { cell: Cell<'findings'>; log: OpenLog }) {
+  const { beams } = log.reading;
+  const { least } = cell.settings;
+  const wanted = ({ severity }: NumberedFinding): boolean => severities.indexOf(severity) >= severities.indexOf(least);
+  const all = beams.flatMap(({ findings }) => findings);
+  return (
+    <>
+      <div class="settings">
+        <Choice
+          legend="List"
+          options={[
+            ['note', 'everything'],
+            ['watch', 'watch and act'],
+            ['act', 'act only'],
+          ]}
+          value={least}
+          onChange={(value) => edit((sheet) => set(sheet, cell, { least: value }))}
+        />
+        <SaveFindings log={log} cell={cell} />
+      </div>
+      <p class="answer">{summary(beams)}</p>
+      <dl class="duties">
+        {[...severities].reverse().map((severity) => (
+          <div key={severity}>
+            <dt>
+              <SeverityWord severity={severity} /> {all.filter((finding) => finding.severity === severity).length}
+            </dt>
+            <dd>{duty[severity]}</dd>
+          </div>
+        ))}
+      </dl>
+      {beams.map((beam) => {
+        const listed = bySeverity(beam.findings.filter(wanted));
+        return (
+          <section class="beam" key={beam.id} aria-label={`Findings of beam ${beam.id}`}>
+            <h3>
+              Beam {beam.id}
+              {listed.length === 0 && (
+                <span class="healthy">
+                  {beam.findings.length === 0
+                    ? 'nothing found: as far as this log shows, this beam is as it should be'
+                    : 'nothing of this severity'}
+                </span>
+              )}
+            </h3>
+            {listed.map((finding) => (
+              <FindingSheet key={finding.number} cell={cell} log={log} finding={finding} />
+            ))}
+          </section>
+        );
+      })}
+    </>
+  );
+}
+
+/** Most pressing first, then in order of time. */
+const bySeverity = (findings: readonly NumberedFinding[]): NumberedFinding[] =>
+  [...findings].sort((a, b) => severities.indexOf(b.severity) - severities.indexOf(a.severity) || a.start - b.start);
+
+/** The whole log in one or two sentences. */
+function summary(beams: readonly BeamReading[]): string {
+  const acting = beams.filter(({ findings }) => findings.some(({ severity }) => severity === 'act'));
+  const quiet = beams.filter(({ findings }) => findings.every(({ severity }) => severity === 'note'));
+  const names = (some: readonly BeamReading[]): string => some.map(({ id }) => id).join(', ');
+  const parts = [
+    acting.length > 0
+      ? `Someone must go and look, or treat it as fire: ${names(acting)}.`
+      : 'Nothing here asks for someone to go at once.',
+  ];
+  if (quiet.length > 0) parts.push(`Nothing to plan on ${names(quiet)}.`);
+  return parts.join(' ');
+}

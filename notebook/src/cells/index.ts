@@ -1,0 +1,30 @@
+import type { Kind } from '../sheet/sheet.js';
+import { CautionsCell } from './cautions/CautionsCell.js';
+import type { CellView } from './cellView.js';
+import { FindingsCell } from './findings/FindingsCell.js';
+import { FoldCell } from './fold/FoldCell.js';
+import { LogCell } from './log/LogCell.js';
+import { MarginCell } from './margin/MarginCell.js';
+import { NoteCell } from './note/NoteCell.js';
+import { SignalCell } from './signal/SignalCell.js';
+import { UnitsCell } from './units/UnitsCell.js';
+
+/** Every kind of cell, in the order in which a worksheet usually has them. */
+export const cellViews: { readonly [K in Kind]: CellView<K> } = {
+  log: { question: 'What does the log hold?', about: 'a log and its site', View: LogCell },
+  signal: { question: 'What did the beams receive?', about: 'the received signal of every beam', View: SignalCell },
+  findings: { question: 'Why?', about: 'what the log says, and why', View: FindingsCell },
+  margin: {
+    question: 'How long until the margin is gone?',
+    about: 'what is left of the margin, and until when',
+    View: MarginCell,
+  },
+  fold: { question: 'What returns with the hour?', about: 'the log folded at midnight', View: FoldCell },
+  note: { question: 'Note', about: 'a note of your own', View: NoteCell },
+  units: { question: 'How much smoke is that?', about: 'every unit of obscuration', View: UnitsCell },
+  cautions: {
+    question: 'What must be borne in mind?',
+    about: 'cautions, and what was taken for granted',
+    View: CautionsCell,
+  },
+};

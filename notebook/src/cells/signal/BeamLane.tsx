@@ -1,0 +1,113 @@
+import { useCallback, useMemo } from 'preact/hooks';
+import type { BeamReading, NumberedFinding, Window } from '../../bench/reading.js';
+import type { SiteZone } from '../../bench/siteZone.js';
+import { type Lane, laneFigure, laneHeight, nameOnBar } from '../../plots/laneFigure.js';
+import { Plot } from '../../plots/Plot.js';
+import type { Palette } from '../../plots/palette.js';
+import { strips } from '../../plots/strips.js';
+import type { Scale, Settings } from '../../sheet/sheet.js';
+import { siteDates } from '../../words/dates.js';
+import { figure } from '../../words/numbers.js';
+import { type OpenLog, wholeOf } from '../useLog.js';
+import { kept } from './moveWindow.js';
+import { useLine, valueAt } from './useLine.js';
+
+/** Stretches of least and greatest in a line. */
+const buckets = 2000;
+
+export const scaleUnit: Readonly<Record<Scale, string>> = { obscuration: '%', level: '%', loss: 'dB' };
+
+interface BeamLaneProps {
+  readonly log: OpenLog;
+  readonly beam: BeamReading;
+  readonly settings: Settings['signal'];
+  readonly window: Window;
+  readonly whole: Window;
+  readonly zone: SiteZone;
+  readonly width: number;
+  readonly lowest: boolean;
+}
+
+/** One beam: its name and the value under the cursor, and its plot. */
+export function BeamLane({ log, beam, settings, window, whole, zone, width, lowest }: BeamLaneProps) {
+  const { desk, bench, reading } = log;
+  const { scale, reach } = settings;
+  const site = reading.site.beams.find(({ id }) => id === beam.id);
+  const ask = useCallback((to: Window) => bench.level(beam.id, to, buckets, scale), [bench, beam.id, scale]);
+  const shown = useLine(ask, window);
+  const chosen = desk.chosen.value;
+  const mine = beam.findings.some(({ number }) => number === chosen) ? chosen : null;
+  const placed = useMemo(() => strips(beam.findings, roomFor(whole, width)), [beam, whole.from, whole.to, width]);
+  const rows = placed.reduce((most, { row }) => Math.max(most, row + 1), 0);
+  const draw = useCallback(
+    (width: number, colours: Palette) => {
+      const lane: Lane = {
+        line: shown?.line ?? nothing,
+        window: shown?.window ?? whole,
+        scale,
+        reach,
+        alarmThreshold: site?.alarmThreshold ?? Number.NaN,
+        faultThreshold: site?.faultThreshold ?? Number.NaN,
+        strips: placed,
+        chosen: mine,
+        zone,
+        lowest,
+        steps: reading.site.sampling === 'on-change',
+      };
+      return laneFigure(lane, width, colours);
+    },
+    [shown, scale, reach, site, placed, mine, zone, lowest, reading, whole.from, whole.to],
+  );
+  const at = desk.cursor.value;
+  const value = at !== null && shown ? valueAt(shown.line, at) : Number.NaN;
+  const dates = siteDates(zone.name);
+
+  return (
+    <div class="lane">
+      <div class="lane-head">
+        <b>{beam.id}</b>
+        {site && (
+          <span>
+            {site.layout === 'reflective' ? 'reflective' : 'end to end'}, {figure(site.separation)} m
+          </span>
+        )}
+        <span class="lane-value" data-screen>
+          {at !== null &&
+            `${dates.moment(at)}: ${Number.isNaN(value) ? 'no sample' : `${figure(value)} ${scaleUnit[scale]}`}`}
+        </span>
+      </div>
+      <Plot
+        figure={draw}
+        height={laneHeight(rows, lowest)}
+        label={laneSentence(beam, window, dates)}
+        onZoom={(from, to) => {
+          desk.window.value = kept({ from: zone.instant(from), to: zone.instant(to) }, wholeOf(log.reading));
+        }}
+        onWhole={() => {
+          desk.window.value = null;
+        }}
+        onChoose={(number) => {
+          desk.chosen.value = number === chosen ? null : number;
+        }}
+      />
+    </div>
+  );
+}
+
+const nothing = { time: new Float64Array(0), clock: [], value: new Float64Array(0) };
+
+/** Room for a bar and its name in a lane of some width [px]. */
+const roomFor =
+  ({ from, to }: Window, width: number) =>
+  (finding: NumberedFinding): number =>
+    ((to - from) / Math.max(240, width - 70)) * (nameOnBar(finding).length * 7 + 16);
+
+function laneSentence(beam: BeamReading, window: Window, dates: ReturnType<typeof siteDates>): string {
+  const inSight = beam.findings.filter(({ start, end }) => start <= window.to && end >= window.from);
+  const named = inSight.map(nameOnBar).join(', ');
+  return (
+    `Beam ${beam.id} from ${dates.stretch(window.from, window.to)}. ` +
+    (named ? `Findings in sight: ${named}.` : 'No finding in sight.') +
+    ' The same as numbers: in the table below the plots.'
+  );
+}

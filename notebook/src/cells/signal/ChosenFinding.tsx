@@ -1,0 +1,26 @@
+import type { Reading } from '../../bench/reading.js';
+import { SeverityWord } from '../../parts/Severity.js';
+import type { Desk } from '../../state/desk.js';
+import { causeHeading } from '../../words/causes.js';
+import { inOrder } from './moveWindow.js';
+
+/** The chosen finding in one line, with the way to its place in the list. */
+export function ChosenFinding({ desk, reading }: { desk: Desk; reading: Reading }) {
+  const finding = inOrder(reading).find(({ number }) => number === desk.chosen.value);
+  return (
+    <div class="chosen" aria-live="polite">
+      {finding && (
+        <p>
+          <b>{finding.number}</b> <SeverityWord severity={finding.severity} />{' '}
+          <b>
+            {finding.beam}: {causeHeading(finding.cause)}.
+          </b>{' '}
+          {finding.summary} <a href={`#finding-${finding.number}`}>Read on</a>{' '}
+          <button type="button" class="plain" data-screen onClick={() => (desk.chosen.value = null)}>
+            let go
+          </button>
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,91 @@
+import { useRef } from 'preact/hooks';
+import { saveBlob } from '../parts/saveText.js';
+import { chooseTheme, type ThemeChoice, themeChoice } from '../plots/scheme.js';
+import { saveReport } from '../report/saveReport.js';
+import { saved } from '../state/autosave.js';
+import { notice } from '../state/notices.js';
+import { demoSheet, openSheetFile, sheetFile } from '../state/sheetFiles.js';
+import { redo, redoable, replace, sheet, undo, undoable } from '../state/store.js';
+
+/** What can be done with the whole sheet, and whether it is kept. */
+export function Toolbar() {
+  const input = useRef<HTMLInputElement>(null);
+  return (
+    <nav class="toolbar" data-screen aria-label="Worksheet">
+      <p class="mark">beamkeep</p>
+      <div class="buttons">
+        <button type="button" disabled={!undoable.value} onClick={undo} title="Ctrl+Z">
+          Undo
+        </button>
+        <button type="button" disabled={!redoable.value} onClick={redo} title="Ctrl+Shift+Z">
+          Redo
+        </button>
+        <button type="button" onClick={() => void save(false)}>
+          Save
+        </button>
+        <button type="button" onClick={() => void save(true)}>
+          Save with log
+        </button>
+        <button type="button" onClick={() => input.current?.click()}>
+          Open
+        </button>
+        <input
+          ref={input}
+          class="unseen"
+          type="file"
+          tabIndex={-1}
+          aria-label="A saved worksheet"
+          accept=".json"
+          onChange={(event) => {
+            const [file] = event.currentTarget.files ?? [];
+            event.currentTarget.value = '';
+            if (file) void open(file);
+          }}
+        />
+        <button type="button" onClick={() => replace(demoSheet())}>
+          Demo
+        </button>
+        <button type="button" onClick={() => void saveReport()}>
+          Report
+        </button>
+        <button type="button" onClick={() => print()}>
+          Print
+        </button>
+        <label class="theme">
+          <span class="unseen">Theme</span>
+          <select value={themeChoice.value} onChange={(event) => chooseTheme(event.currentTarget.value as ThemeChoice)}>
+            <option value="system">light or dark by the system</option>
+            <option value="light">light</option>
+            <option value="dark">dark</option>
+          </select>
+        </label>
+      </div>
+      <p class="saved" role="status">
+        {savedInWords()}
+      </p>
+    </nav>
+  );
+}
+
+function savedInWords(): string {
+  const state = saved.value;
+  if (state.is === 'pending') return 'saving …';
+  if (state.is === 'impossible') return 'not kept by this browser: save to a file';
+  const clock = new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' });
+  return `saved in this browser ${clock.format(state.at)}`;
+}
+
+async function save(withLogs: boolean): Promise<void> {
+  const name = sheet.value.title.replace(/[^\p{L}\p{N} _-]/gu, '').trim() || 'worksheet';
+  saveBlob(`${name}.beamkeep.json`, await sheetFile(sheet.value, withLogs));
+}
+
+async function open(file: File): Promise<void> {
+  try {
+    replace(await openSheetFile(file));
+  } catch (error) {
+    notice.value = {
+      what: `${file.name} cannot be opened: ${(error as Error).message}. What was open stays as it was.`,
+    };
+  }
+}

@@ -1,0 +1,143 @@
+import { useSignal } from '@preact/signals';
+import type { PlotlyHTMLElement } from 'plotly.js-dist-min';
+import { useEffect, useRef } from 'preact/hooks';
+import { type Palette, palette } from './palette.js';
+import { config, type Figure, inTurn, type Plotly, plotly } from './plotly.js';
+import { colours, printing } from './scheme.js';
+
+/** Width of a plot on paper [px]: that of A4 and Letter between their margins. */
+const printWidth = 660;
+
+/** Width of a plot in a report [px]. */
+const imageWidth = 960;
+
+export interface PlotProps {
+  /** The picture at a width; a new function is a new picture. */
+  readonly figure: (width: number, colours: Palette) => Figure;
+  /** Height [px], so that the page does not jump when the picture comes. */
+  readonly height: number;
+  /** One sentence that says what the picture shows, for whoever cannot see it. */
+  readonly label: string;
+  /** The reader drew a stretch with the pointer: clock times at both ends. */
+  readonly onZoom?: (from: string, to: string) => void;
+  /** The reader clicked twice: the whole again. */
+  readonly onWhole?: () => void;
+  /** The reader clicked something that carries a number. */
+  readonly onChoose?: (number: number) => void;
+}
+
+/** A plot on the page. */
+interface OnPage {
+  /** Draws it anew, at a width of its own or for paper. */
+  redraw(width?: number): void;
+  /** The light picture as a data URL. */
+  image(): Promise<readonly [element: Element, url: string] | undefined>;
+}
+
+const onPage = new Set<OnPage>();
+
+/** Every plot on the page as a light picture (SVG), by its element of class `plot`. */
+export async function plotImages(): Promise<ReadonlyMap<Element, string>> {
+  const images = new Map<Element, string>();
+  for (const plot of onPage) {
+    const image = await inTurn(() => plot.image());
+    if (image) images.set(...image);
+  }
+  return images;
+}
+
+addEventListener('beforeprint', () => {
+  printing.value = true;
+  for (const plot of onPage) plot.redraw(printWidth);
+});
+addEventListener('afterprint', () => {
+  printing.value = false;
+  for (const plot of onPage) plot.redraw();
+});
+
+/** A plot that follows its width, the theme and the printer. */
+export function Plot({ figure, height, label, ...handlers }: PlotProps) {
+  const box = useRef<HTMLDivElement>(null);
+  const width = useSignal(0);
+  const library = useRef<Plotly>(undefined);
+  const listening = useRef(handlers);
+  listening.current = handlers;
+  const drawn = useRef(figure);
+  drawn.current = figure;
+
+  useEffect(() => {
+    const element = box.current;
+    if (!element) return;
+    const observer = new ResizeObserver(([entry]) => {
+      if (!printing.value && entry) width.value = Math.round(entry.contentRect.width);
+    });
+    observer.observe(element);
+    const plot: OnPage = {
+      redraw(paper) {
+        const wide = paper ?? width.peek();
+        if (!library.current || wide < 1) return;
+        const { data, layout } = drawn.current(wide, colours.value);
+        void library.current.react(element, data, layout, config);
+      },
+      async image() {
+        const frame = element.parentElement;
+        if (!library.current || !frame) return undefined;
+        const { data, layout } = drawn.current(imageWidth, palette('light'));
+        const size = { width: imageWidth, height: layout.height ?? height };
+        const url = await library.current.toImage({ data, layout, config }, { format: 'svg', ...size });
+        return [frame, url];
+      },
+    };
+    onPage.add(plot);
+    return () => {
+      onPage.delete(plot);
+      observer.disconnect();
+      library.current?.purge(element);
+    };
+  }, [width, height]);
+
+  const theme = colours.value;
+  useEffect(() => {
+    const wide = width.value;
+    if (wide < 1 || printing.peek()) return;
+    let outdated = false;
+    const draw = async (): Promise<void> => {
+      const lib = await plotly();
+      await inTurn(async () => {
+        const element = box.current;
+        if (outdated || !element) return;
+        const { data, layout } = figure(wide, theme);
+        await lib.react(element, data, layout, config);
+        if (!library.current) listen(element as unknown as PlotlyHTMLElement, listening);
+        library.current = lib;
+      });
+    };
+    void draw();
+    return () => {
+      outdated = true;
+    };
+  }, [figure, width.value, theme, width]);
+
+  return (
+    <div class="plot" role="img" aria-label={label}>
+      <div ref={box} style={{ height: `${height}px` }} />
+    </div>
+  );
+}
+
+type Listening = { readonly current: Pick<PlotProps, 'onZoom' | 'onWhole' | 'onChoose'> };
+
+function listen(element: PlotlyHTMLElement, listening: Listening): void {
+  element.on('plotly_relayout', (change) => {
+    const { 'xaxis.range[0]': from, 'xaxis.range[1]': to } = change as Record<string, unknown>;
+    if (typeof from === 'string' && typeof to === 'string') listening.current.onZoom?.(from, to);
+  });
+  element.on('plotly_doubleclick', () => {
+    listening.current.onWhole?.();
+    return false;
+  });
+  element.on('plotly_click', ({ points }) => {
+    const number: unknown = points[0]?.customdata;
+    if (typeof number === 'number') listening.current.onChoose?.(number);
+  });
+}

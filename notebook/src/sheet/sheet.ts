@@ -1,0 +1,118 @@
+import { causeWords, severities } from 'beamkeep/diagnosis';
+import * as v from 'valibot';
+
+/*
+ * The document: a title and cells that are read from top to bottom. A cell is a kind, its settings, and whether it is
+ * folded. What a cell shows is computed from its settings and from the nearest log cell above it, and is not part of
+ * the document.
+ *
+ * To add a kind: its settings here, its view in cells/, a line in cells/index.ts.
+ */
+
+/** What a level is drawn as: obscuration [%], share of clean air [%], or loss [dB]. */
+export const scales = ['obscuration', 'level', 'loss'] as const;
+export type Scale = (typeof scales)[number];
+
+/** What a person says to a finding. */
+export const verdicts = ['confirmed', 'rejected', 'relabelled'] as const;
+export type Verdict = (typeof verdicts)[number];
+
+/** Where the samples come from. Files are kept on the shelf under a key: see shelf.ts. */
+const logFrom = v.variant('from', [
+  v.strictObject({ from: v.literal('nothing') }),
+  v.strictObject({ from: v.literal('demo') }),
+  v.strictObject({ from: v.literal('shelf'), key: v.string(), names: v.array(v.string()) }),
+]);
+export type LogFrom = v.InferOutput<typeof logFrom>;
+
+/** A site file, kept word for word. */
+const siteText = v.strictObject({ name: v.string(), text: v.string() });
+export type SiteText = v.InferOutput<typeof siteText>;
+
+const verdictOnFinding = v.strictObject({
+  verdict: v.picklist(verdicts),
+  /** The cause it should be, when relabelled. */
+  cause: v.optional(v.picklist(causeWords)),
+  note: v.string(),
+});
+export type VerdictOnFinding = v.InferOutput<typeof verdictOnFinding>;
+
+/** Settings of each kind of cell. */
+export const settingsOf = {
+  note: v.strictObject({ text: v.string() }),
+  log: v.strictObject({ log: logFrom, site: v.nullable(siteText) }),
+  signal: v.strictObject({
+    scale: v.picklist(scales),
+    /** Whether the axis reaches to the thresholds or just holds the data. */
+    reach: v.picklist(['thresholds', 'data']),
+    temperature: v.boolean(),
+    /** Beams left out of the plot, by id. */
+    without: v.array(v.string()),
+  }),
+  findings: v.strictObject({
+    /** Findings of lesser severity are not listed. */
+    least: v.picklist(severities),
+    /** By `verdictKey` of the finding. */
+    verdicts: v.record(v.string(), verdictOnFinding),
+  }),
+  margin: v.strictObject({}),
+  fold: v.strictObject({ scale: v.picklist(scales), beam: v.nullable(v.string()) }),
+  units: v.strictObject({ value: v.string(), from: v.string(), to: v.string(), path: v.string() }),
+  cautions: v.strictObject({}),
+} as const;
+
+/** The word for a kind of cell in a saved sheet; never renamed. */
+export type Kind = keyof typeof settingsOf;
+export type Settings = { readonly [K in Kind]: v.InferOutput<(typeof settingsOf)[K]> };
+
+/** A cell of one kind, or of any. */
+export type Cell<K extends Kind = Kind> = {
+  readonly [P in K]: {
+    /** Name of the cell within its sheet. */
+    readonly id: string;
+    readonly kind: P;
+    readonly folded: boolean;
+    readonly settings: Settings[P];
+  };
+}[K];
+
+/** The document. */
+export interface Sheet {
+  readonly title: string;
+  readonly cells: readonly Cell[];
+}
+
+/** Settings of a new cell. */
+export const freshSettings: Settings = {
+  note: { text: '' },
+  log: { log: { from: 'nothing' }, site: null },
+  signal: { scale: 'obscuration', reach: 'data', temperature: true, without: [] },
+  findings: { least: 'note', verdicts: {} },
+  margin: {},
+  fold: { scale: 'obscuration', beam: null },
+  units: { value: '35', from: 'percent', to: 'decibels-per-metre', path: '100' },
+  cautions: {},
+};
+
+/** A new cell of a kind, under an id of its own. */
+export const freshCell = <K extends Kind>(kind: K, settings: Settings[K] = freshSettings[kind]): Cell<K> =>
+  ({ id: newId(), kind, folded: false, settings }) as Cell<K>;
+
+/** A short name that no other cell has. */
+export function newId(): string {
+  return Array.from(crypto.getRandomValues(new Uint8Array(6)), (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+/** A sheet with a log cell that shows the demo, or none. */
+export const freshSheet = (log: LogFrom = { from: 'nothing' }): Sheet => ({
+  title: 'Worksheet',
+  cells: [
+    freshCell('log', { log, site: null }),
+    freshCell('signal'),
+    freshCell('findings'),
+    freshCell('margin'),
+    freshCell('fold'),
+    freshCell('units'),
+    freshCell('cautions'),
+  ],
+});

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { freshSheet } from './sheet.js';
+import { openedSheet, sheetText } from './sheetFile.js';
+
+const sheet = freshSheet({ from: 'demo' });
+const text = sheetText(sheet);
+
+/** The saved sheet with something changed. */
+function spoilt(change: (json: { format: unknown; cells: { id?: unknown }[] }) => void): string {
+  const json = JSON.parse(text);
+  change(json);
+  return JSON.stringify(json);
+}
+
+describe('sheetFile', () => {
+  it('there and back', () => {
+    expect(openedSheet(text)).toEqual({ sheet, shelf: {} });
+  });
+
+  it('brings the log files along', () => {
+    const whole = JSON.stringify({ ...JSON.parse(text), shelf: { k1: [{ name: 'a.csv', base64: 'YQ==' }] } });
+    expect(openedSheet(whole).shelf).toEqual({ k1: [{ name: 'a.csv', base64: 'YQ==' }] });
+  });
+
+  it.each([
+    ['cut off', () => text.slice(0, 100), /not complete JSON/],
+    ['another version', () => spoilt((json) => (json.format = 'beamkeep-sheet/9')), /of version 9, .* newer notebook/],
+    ['something else', () => '{"beams":[]}', /does not begin as a worksheet/],
+    ['no object', () => 'null', /does not begin as a worksheet/],
+    ['no cells', () => spoilt((json) => (json.cells = JSON.parse('"x"'))), /cells: /],
+    [
+      'a strange kind',
+      () => spoilt((json) => Object.assign(json.cells[1] ?? {}, { kind: 'toString' })),
+      /cells\[1\] is of a kind .* "toString"/,
+    ],
+    [
+      'wrong settings',
+      () => spoilt((json) => Object.assign(json.cells[1] ?? {}, { settings: { scale: 'red' } })),
+      /cells\[1\]\.settings\.scale/,
+    ],
+    [
+      'an id twice',
+      () => spoilt((json) => Object.assign(json.cells[1] ?? {}, { id: json.cells[0]?.id })),
+      /two of its cells have one id/,
+    ],
+  ])('refuses %s in words', (_what, file, message) => {
+    expect(() => openedSheet(file())).toThrow(message);
+  });
+});

@@ -1,0 +1,93 @@
+import * as v from 'valibot';
+import { type Cell, type Kind, type Sheet, settingsOf } from './sheet.js';
+
+/*
+ * One sheet as one JSON file. Its version stands first; a file of another version, or a damaged one, is refused in
+ * words that say what is wrong and where, and nothing that is open is touched.
+ *
+ *     { "format": "beamkeep-sheet/1", "title": …, "cells": [ { "id", "kind", "folded", "settings" } … ],
+ *       "shelf": { KEY: [ { "name", "base64" } … ] } }
+ *
+ * `shelf` holds the log files themselves, as they were dropped, for whoever chose to save them along.
+ */
+
+/** The version that this notebook writes. */
+export const sheetFormat = 'beamkeep-sheet/1';
+
+/** Files of one log, as base64. */
+export type Packed = readonly { readonly name: string; readonly base64: string }[];
+
+/** A sheet out of a file, and the log files that came with it, by key. */
+export interface OpenedSheet {
+  readonly sheet: Sheet;
+  readonly shelf: Readonly<Record<string, Packed>>;
+}
+
+/** A file that is no sheet; the message says what is wrong and what to do. */
+export class SheetFileError extends Error {
+  override readonly name = 'SheetFileError';
+}
+
+const frame = v.strictObject({
+  format: v.string(),
+  title: v.string(),
+  cells: v.array(v.looseObject({ kind: v.string() })),
+  shelf: v.optional(v.record(v.string(), v.array(v.strictObject({ name: v.string(), base64: v.string() }))), {}),
+});
+
+/** The sheet as the text of a file; the log files are left to `shelf`. */
+export function sheetText({ title, cells }: Sheet): string {
+  return JSON.stringify({ format: sheetFormat, title, cells }, null, 1);
+}
+
+/**
+ * A sheet from the text of a file.
+ *
+ * @throws SheetFileError when the text is not JSON, not a sheet, of a version that this notebook does not know, or
+ * damaged; the message names the place
+ */
+export function openedSheet(text: string): OpenedSheet {
+  let json: unknown;
+  try {
+    json = JSON.parse(text);
+  } catch (error) {
+    throw new SheetFileError(`it is not complete JSON (${(error as Error).message})`);
+  }
+  const format = formatOf(json);
+  if (format !== sheetFormat)
+    throw new SheetFileError(
+      format.startsWith('beamkeep-sheet/')
+        ? `it is of version ${format.slice('beamkeep-sheet/'.length)}, and this notebook knows version 1: open it with a newer notebook`
+        : `it does not begin as a worksheet ("format" is ${JSON.stringify(format)}, expected "${sheetFormat}")`,
+    );
+  const { title, cells, shelf } = checked(frame, json, '');
+  const read = cells.map((cell, row) => cellFrom(cell, `cells[${row}]`));
+  if (new Set(read.map(({ id }) => id)).size < read.length) throw new SheetFileError('two of its cells have one id');
+  return { sheet: { title, cells: read }, shelf };
+}
+
+function formatOf(json: unknown): string {
+  const { format } = (typeof json === 'object' && json !== null ? json : {}) as { format?: unknown };
+  return typeof format === 'string' ? format : '';
+}
+
+function cellFrom(json: { kind: string }, place: string): Cell {
+  if (!isKind(json.kind))
+    throw new SheetFileError(`${place} is of a kind that this notebook does not know: "${json.kind}"`);
+  const { kind } = json;
+  const cell = checked(
+    v.strictObject({ id: v.string(), kind: v.literal(kind), folded: v.boolean(), settings: settingsOf[kind] }),
+    json,
+    `${place}.`,
+  );
+  return cell as Cell;
+}
+
+const isKind = (word: string): word is Kind => Object.hasOwn(settingsOf, word);
+
+function checked<S extends v.GenericSchema>(schema: S, json: unknown, place: string): v.InferOutput<S> {
+  const result = v.safeParse(schema, json);
+  if (result.success) return result.output;
+  const [issue] = result.issues;
+  throw new SheetFileError(`${place}${v.getDotPath(issue) ?? 'the file'}: ${issue.message}`);
+}

@@ -1,0 +1,43 @@
+/*
+ * Instants on the site's clock, in the reader's way of writing dates. 24 h: a log is read to the minute.
+ */
+
+/** Words for instants at one site. */
+export interface SiteDates {
+  /** "4 Jan 2027, 08:30" */
+  moment(instant: number): string;
+  /** "4 Jan 2027, 08:30 to 09:15", or with both dates. */
+  stretch(from: number, to: number): string;
+  /** "4 Jan 2027" */
+  date(instant: number): string;
+}
+
+const known = new Map<string, SiteDates>();
+
+/** Words for instants in a zone. */
+export function siteDates(timeZone: string): SiteDates {
+  const old = known.get(timeZone);
+  if (old) return old;
+  const date = new Intl.DateTimeFormat(undefined, { timeZone, year: 'numeric', month: 'short', day: 'numeric' });
+  const clock = new Intl.DateTimeFormat(undefined, { timeZone, hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+  const moment = (instant: number): string =>
+    Number.isFinite(instant) ? `${date.format(instant)}, ${clock.format(instant)}` : 'never';
+  const words: SiteDates = {
+    moment,
+    date: (instant) => (Number.isFinite(instant) ? date.format(instant) : 'never'),
+    stretch(from, to) {
+      if (from === to) return moment(from);
+      const oneDay = date.format(from) === date.format(to);
+      return `${moment(from)} to ${oneDay ? clock.format(to) : moment(to)}`;
+    },
+  };
+  known.set(timeZone, words);
+  return words;
+}
+
+/** A date of a forecast, "2027-10-02", in the reader's way of writing dates. */
+export function dateInWords(isoDate: string): string {
+  const instant = Date.parse(`${isoDate}T12:00:00Z`);
+  if (Number.isNaN(instant)) return isoDate;
+  return new Intl.DateTimeFormat(undefined, { timeZone: 'UTC', dateStyle: 'medium' }).format(instant);
+}

@@ -1,0 +1,28 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vite';
+import { offline } from './build/offline.js';
+
+const source = fileURLToPath(new URL('../packages/beamkeep/src/', import.meta.url));
+
+/** The notebook as static files that can be served from any path. */
+export default defineConfig({
+  root: fileURLToPath(new URL('.', import.meta.url)),
+  base: './',
+  resolve: {
+    alias: [
+      { find: /^beamkeep$/, replacement: `${source}index.ts` },
+      { find: /^beamkeep\/(.+)$/, replacement: `${source}$1/index.ts` },
+    ],
+  },
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  worker: { format: 'es' },
+  build: {
+    target: 'es2022',
+    // Everything is a file of its own: a strict policy knows no data: fonts or scripts.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    // The plotting library is one file of 4.8 MB that is fetched after the first paint.
+    chunkSizeWarningLimit: 5000,
+  },
+  plugins: [offline()],
+});
