@@ -1,0 +1,126 @@
+import type { DailyLoss } from './dailyLoss.js';
+import type { ClockedReadings } from './readings.js';
+
+/*
+ * How dirt gathers, as a family of laws, and how well one of them explains what was read.
+ *
+ * Grains settle independently of those already there, so each takes its share of what light is left: the loss in dB
+ * grows at a steady rate, where obscuration bends over. About that rate
+ *
+ *     gain of a day = rate · shape(loss) · (1 + wander) + bursts     days counted by the soiling clock
+ *     shape         = 1, or falling to 0 at a ceiling (dust comes off as fast as it settles), or rising
+ *     wander        = weeks dirtier than others, forgotten over `memory` days
+ *     bursts        = dirt that comes now and then, in lumps of about `burst` dB
+ *     reading       = loss + noise of a daily median
+ *
+ * Given a law all is linear and normal, and one pass of a Kalman filter gives the likelihood of the readings and what
+ * loss, wander and rate may be at the last of them. A break starts a new run: the loss is then whatever is read, while
+ * rate and wander go on.
+ *
+ * Source of the filter: Kalman, "A new approach to linear filtering and prediction problems", 1960 (from memory).
+ */
+
+/** How the rate depends on the dirt already there. */
+export type Shape =
+  | { readonly kind: 'steady' }
+  /** Falls evenly to nothing at a ceiling [dB]. */
+  | { readonly kind: 'ceiling'; readonly at: number }
+  /** It is obscuration that grows steadily, so the loss in dB does so faster and faster. */
+  | { readonly kind: 'obscuration' }
+  /** An aim that creeps away steadily: loss goes with the square of the angle, its rate with the angle. */
+  | { readonly kind: 'creep' };
+
+/** One law of the family. */
+export interface Law {
+  readonly shape: Shape;
+  /** Spread of the rate from week to week, as a share of it. */
+  readonly wander: number;
+  /** Days after which a dirtier spell is forgotten [days]. */
+  readonly memory: number;
+  /** Size of a lump [dB]; 0: no bursts. */
+  readonly burst: number;
+  /** Spread of a daily reading [dB]. */
+  readonly noise: number;
+}
+
+/** What a law makes of the readings. */
+export interface Explanation {
+  /** Natural logarithm of their likelihood. */
+  readonly fit: number;
+  /** At the last of them: loss [dB], departure of the rate from its mean [dB/day], mean rate [dB/day]. */
+  readonly state: readonly [loss: number, departure: number, rate: number];
+  /** Covariance of the state: loss-loss, loss-departure, loss-rate, departure-departure, departure-rate, rate-rate. */
+  readonly covariance: readonly [number, number, number, number, number, number];
+  /** Mean of the shape over the readings: a rate is divided by it, so that laws compare. */
+  readonly scale: number;
+}
+
+/** Relative rate at an amount of dirt [dB, 0 or more], before scaling. */
+export function relativeRate(shape: Shape, soil: number): number {
+  if (shape.kind === 'ceiling') return Math.max(0, 1 - soil / shape.at);
+  if (shape.kind === 'obscuration') return 10 ** (soil / 10);
+  if (shape.kind === 'creep') return Math.sqrt(Math.max(soil, leastCreep));
+  return 1;
+}
+
+/** Loss from which a creeping aim is reckoned [dB]: at no loss at all it would never begin to move. */
+const leastCreep = 0.02;
+
+/** What one law makes of the readings. */
+export function explanation(law: Law, readings: ClockedReadings): Explanation {
+  const { days, soil, clock, pilot } = readings;
+  const scale = meanShape(law, readings);
+  const noise = law.noise ** 2;
+  const unrest = (law.wander * pilot) ** 2;
+  let [loss, departure, rate] = [days[0]?.loss ?? 0, 0, pilot];
+  let [ll, ld, lr, dd, dr, rr] = [noise, 0, 0, unrest, 0, pilot ** 2];
+  let fit = 0;
+  for (let row = 1; row < days.length; row++) {
+    const [before, now] = [days[row - 1] as DailyLoss, days[row] as DailyLoss];
+    const broken = now.run !== before.run;
+    if (broken) {
+      [loss, ll, ld, lr] = [now.loss, noise, 0, 0];
+    } else {
+      const work = clock(now.at) - clock(before.at);
+      const step = (work * relativeRate(law.shape, soil[row - 1] as number)) / scale;
+      loss += step * (departure + rate);
+      ll += 2 * step * (ld + lr) + step * step * (dd + 2 * dr + rr) + work * pilot * law.burst;
+      ld += step * (dd + dr);
+      lr += step * (dr + rr);
+    }
+    const kept = Math.exp(-(now.at - before.at) / law.memory);
+    departure *= kept;
+    ld *= kept;
+    dr *= kept;
+    dd = dd * kept * kept + unrest * (1 - kept * kept);
+    if (broken) continue;
+    const surprise = now.loss - loss;
+    const variance = ll + noise;
+    fit -= 0.5 * (Math.log(2 * Math.PI * variance) + (surprise * surprise) / variance);
+    const [gainLoss, gainDeparture, gainRate] = [ll / variance, ld / variance, lr / variance];
+    loss += gainLoss * surprise;
+    departure += gainDeparture * surprise;
+    rate += gainRate * surprise;
+    dd -= gainDeparture * ld;
+    dr -= gainDeparture * lr;
+    rr -= gainRate * lr;
+    ld -= gainLoss * ld;
+    lr -= gainLoss * lr;
+    ll -= gainLoss * ll;
+  }
+  return { fit, state: [loss, departure, rate], covariance: [ll, ld, lr, dd, dr, rr], scale };
+}
+
+/** Mean of the shape over the days within runs. */
+function meanShape({ shape }: Law, { days, soil, clock }: ClockedReadings): number {
+  if (shape.kind === 'steady') return 1;
+  let [sum, worked] = [0, 0];
+  for (let row = 1; row < days.length; row++) {
+    const [before, now] = [days[row - 1] as DailyLoss, days[row] as DailyLoss];
+    if (now.run !== before.run) continue;
+    const work = clock(now.at) - clock(before.at);
+    sum += work * relativeRate(shape, soil[row - 1] as number);
+    worked += work;
+  }
+  return sum / worked;
+}

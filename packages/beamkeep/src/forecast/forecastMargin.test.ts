@@ -1,0 +1,110 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { day } from '../columns/index.js';
+import { draws } from './draws.js';
+import { type ForecastInput, forecastMargin } from './forecastMargin.js';
+
+const start = Date.UTC(2027, 0, 4, 12);
+const beam = { alarmThreshold: 35, compensation: 'none' } as const; // 1.871 dB
+
+/** Noon losses, with a reading's noise of 0.002 dB. */
+function noons(length: number, loss: (day: number) => number, more: Partial<ForecastInput> = {}): ForecastInput {
+  const draw = draws(5);
+  return {
+    time: Float64Array.from({ length }, (_, row) => start + row * day),
+    loss: Float64Array.from({ length }, (_, row) => loss(row) + 0.002 * draw.normal()),
+    breaks: [],
+    dailyLow: 0,
+    beam,
+    ...more,
+  };
+}
+
+/** Days from the start; NaN where there is none. */
+const days = (instant: number | null | undefined): number => ((instant ?? Number.NaN) - start) / day;
+
+describe('forecastMargin', () => {
+  it('finds the day on which a steady loss reaches the threshold', () => {
+    const forecast = forecastMargin(noons(60, (at) => 0.02 * at));
+    expect(forecast).toMatchObject({ obscuration: 35, ends: 'alarm' });
+    expect(Math.abs(days(forecast?.median) - 1.871 / 0.02)).toBeLessThan(3);
+    expect(days(forecast?.low)).toBeLessThan(93.5);
+    expect(days(forecast?.high)).toBeGreaterThan(93.5);
+  });
+  it('counts the daily low of the sway', () => {
+    const forecast = forecastMargin(noons(60, (at) => 0.02 * at, { dailyLow: 0.4 }));
+    expect(Math.abs(days(forecast?.median) - 1.471 / 0.02)).toBeLessThan(2);
+  });
+  it('ends at the limit of the compensation where there is one', () => {
+    const forecast = forecastMargin(
+      noons(60, (at) => 0.02 * at, { beam: { alarmThreshold: 35, compensation: { limitDecibels: 1.5 } } }),
+    );
+    expect(forecast?.ends).toBe('compensation-limit');
+    expect(Math.abs(days(forecast?.median) - 75)).toBeLessThan(2);
+  });
+  it('goes on from the last cleaning, with the rate learned before it', () => {
+    const forecast = forecastMargin(
+      noons(66, (at) => 0.02 * (at < 60 ? at : at - 60), { breaks: [{ time: start + 60 * day, restoration: true }] }),
+    );
+    expect(Math.abs(days(forecast?.median) - (60 + 93.5))).toBeLessThan(15);
+  });
+  it('counts what a knock took as loss, not as dirt', () => {
+    const forecast = forecastMargin(
+      noons(60, (at) => 0.01 * at + (at < 30 ? 0 : 0.8), { breaks: [{ time: start + 30 * day, restoration: false }] }),
+    );
+    expect(Math.abs(days(forecast?.median) - 107.1)).toBeLessThan(5);
+  });
+  it('sees that work days soil and days of rest do not', () => {
+    const work = (at: number): number => 5 * Math.floor(at / 7) + Math.min(5, at % 7); // the start is a Monday
+    const forecast = forecastMargin(noons(60, (at) => 0.03 * work(at)));
+    // 1.871 / 0.03 = 62.4 days of work: twelve weeks and 2.4 days
+    expect(Math.abs(days(forecast?.median) - 86.4)).toBeLessThan(2);
+  });
+  it('says nothing where growth levels off below', () =>
+    expect(forecastMargin(noons(150, (at) => 0.8 * (1 - Math.exp(-at / 30))))).toBeNull());
+  it('says nothing without growth, of a short record, or without readings', () => {
+    expect(forecastMargin(noons(60, () => 0.2))).toBeNull();
+    expect(forecastMargin(noons(5, (at) => 0.1 * at))).toBeNull();
+    expect(forecastMargin(noons(60, () => Number.NaN))).toBeNull();
+    expect(forecastMargin(noons(0, () => 0))).toBeNull();
+  });
+  it('says nothing of a day much further off than the record is long', () =>
+    expect(forecastMargin(noons(20, (at) => 0.005 * at))).toBeNull());
+  it('names the day where the margin is gone already', () => {
+    const forecast = forecastMargin(noons(110, (at) => 0.02 * at));
+    expect(Math.abs(days(forecast?.median) - 94)).toBeLessThanOrEqual(1);
+    expect(forecast?.low).toBe(forecast?.high);
+  });
+  it('leaves the far end open where growth may level off just below', () => {
+    const forecast = forecastMargin(noons(40, (at) => 1.9 * (1 - Math.exp(-at / 20))));
+    expect(forecast?.low).toBeGreaterThan(start + 40 * day);
+    expect(forecast?.high).toBeNull();
+  });
+  it('lets the aim that creeps speed up', () => {
+    const squares = (at: number): number => (0.016 * at) ** 2; // reaches 1.871 dB after 85.5 days
+    const known = forecastMargin(noons(60, squares, { creeping: true }));
+    const unknown = forecastMargin(noons(60, squares));
+    expect(Math.abs(days(known?.median) - 85.5)).toBeLessThan(4);
+    expect(days(unknown?.median)).toBeGreaterThan(days(known?.median));
+  });
+  it('is not moved by one wild day', () => {
+    const plain = forecastMargin(noons(60, (at) => 0.02 * at));
+    const wild = forecastMargin(noons(60, (at) => 0.02 * at + (at === 31 ? 3 : 0)));
+    expect(Math.abs(days(wild?.median) - days(plain?.median))).toBeLessThan(1);
+  });
+  it('law: low, median and high are in order, and the same seed gives the same', () => {
+    const slope = fc.double({ min: 0.003, max: 0.05, noNaN: true });
+    const threshold = fc.integer({ min: 20, max: 60 });
+    fc.assert(
+      fc.property(slope, threshold, fc.integer({ min: 1, max: 1000 }), (rate, alarmThreshold, seed) => {
+        const input = noons(45, (at) => rate * at, { beam: { alarmThreshold, compensation: 'none' }, seed });
+        const forecast = forecastMargin(input);
+        if (!forecast) return;
+        expect(forecast.low).toBeLessThanOrEqual(forecast.median);
+        expect(forecast.median).toBeLessThanOrEqual(forecast.high ?? Number.POSITIVE_INFINITY);
+        expect(forecastMargin(input)).toEqual(forecast);
+      }),
+      { seed: 1, numRuns: 20 },
+    );
+  });
+});
