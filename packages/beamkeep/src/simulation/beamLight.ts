@@ -72,6 +72,8 @@ export function beamLight(beam: BeamPlan, scene: Scene): BeamLight {
     for (const { light } of parts.filter((one) => one.cause === 'ambient-light' && !left.includes(one))) {
       if (light) for (let i = 0; i < count; i++) level[i] = Math.max(0, (level[i] as number) + (light[i] as number));
     }
+    const most = (beam.ceiling - beam.covered) / (1 - beam.covered);
+    for (let i = 0; i < count; i++) level[i] = Math.min(level[i] as number, most);
     return level;
   };
   const steps = parts.filter(({ gain }) => gain);
@@ -104,13 +106,6 @@ export function beamLight(beam: BeamPlan, scene: Scene): BeamLight {
     ...(gain ? { gain } : {}),
     noise,
     taken: (left) => {
-      if (left.every(({ loss, turn }) => !loss && !turn) && !beam.gainControl) {
-        const added = new Float64Array(count);
-        for (const { light } of left) {
-          if (light) for (let i = 0; i < count; i++) added[i] = (added[i] as number) - (light[i] as number);
-        }
-        return added;
-      }
       const without = amplified(levelWithout(left, lossWithout(left))).level;
       for (let i = 0; i < count; i++) without[i] = (without[i] as number) - (level[i] as number);
       return without;

@@ -1,5 +1,6 @@
 import { day, hour } from '../../columns/index.js';
-import { works } from '../calendar.js';
+import { type WorkCalendar, works } from '../calendar.js';
+import type { LocalClock } from '../clock.js';
 import { random } from '../random.js';
 import type { Scene } from '../scene.js';
 import type { Part } from './part.js';
@@ -55,10 +56,27 @@ export interface DirtCourse {
 
 const step = hour;
 
+/** Where and when dirt settles. */
+export interface DirtPlace {
+  readonly seed: number;
+  readonly clock: LocalClock;
+  readonly calendar: WorkCalendar;
+  /** Start of the log [ms]. */
+  readonly start: number;
+}
+
+/** A scene as dirt sees it. */
+export const dirtPlace = ({ seed, clock, scenario }: Scene): DirtPlace => ({
+  seed,
+  clock,
+  calendar: scenario.calendar,
+  start: scenario.start,
+});
+
 /** How dirt settles from the log's start to an instant that may lie long past the log's end. */
-export function dirtCourse(plan: Dirt, scene: Scene, until: number): DirtCourse {
-  const draw = random(scene.seed, plan.stream);
-  const start = scene.scenario.start;
+export function dirtCourse(plan: Dirt, place: DirtPlace, until: number): DirtCourse {
+  const { seed, clock, calendar, start } = place;
+  const draw = random(seed, plan.stream);
   const count = Math.ceil((until - start) / step) + 2;
   const course = new Float64Array(count);
   const most = (plan.most ?? Number.POSITIVE_INFINITY) / 100;
@@ -68,10 +86,10 @@ export function dirtCourse(plan: Dirt, scene: Scene, until: number): DirtCourse 
   for (let i = 0; i < count; i++) {
     course[i] = now;
     const instant = start + i * step;
-    const localDay = scene.clock.day(instant);
+    const localDay = clock.day(instant);
     if (localDay !== lastDay) {
       lastDay = localDay;
-      const open = !plan.workDaysOnly || works(scene.scenario.calendar, scene.seed, localDay);
+      const open = !plan.workDaysOnly || works(calendar, seed, localDay);
       pace = open ? Math.exp(plan.uneven * draw.normal() - plan.uneven ** 2 / 2) : 0;
     }
     const settling = plan.from === undefined || instant >= plan.from;
@@ -118,7 +136,7 @@ export function dirtCourse(plan: Dirt, scene: Scene, until: number): DirtCourse 
 export function dirt(plan: Dirt, scene: Scene): Part {
   const { time } = scene;
   const last = time[time.length - 1] ?? scene.scenario.start;
-  const course = dirtCourse(plan, scene, last + day);
+  const course = dirtCourse(plan, dirtPlace(scene), last + day);
   return {
     effect: plan,
     cause: 'contamination',

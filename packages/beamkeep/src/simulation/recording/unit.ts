@@ -21,7 +21,12 @@ export function inUnit({ unit, cleanAir, step }: BeamPlan, share: number): numbe
 }
 
 /** One step of the scale at clean air, as a share of the clean-air span. */
-export function stepShare({ unit, cleanAir, step, covered }: BeamPlan): number {
+export function stepShare({
+  unit,
+  cleanAir,
+  step,
+  covered,
+}: Pick<BeamPlan, 'unit' | 'cleanAir' | 'step' | 'covered'>): number {
   const share = (() => {
     switch (unit) {
       case 'percent':

@@ -1,5 +1,5 @@
 import { day } from '../../columns/index.js';
-import { type Dirt, dirtCourse } from '../effects/dirt.js';
+import { type Dirt, dirtCourse, dirtPlace } from '../effects/dirt.js';
 import { type Labels, noLabels } from './labels.js';
 import type { ForecastTruth } from './truthFile.js';
 import { brief, isoAt, partsOf, seenFrom, seenUpTo, type Viewed } from './viewed.js';
@@ -52,7 +52,7 @@ export function dirtForecast(view: Viewed, dailyLow: number): ForecastTruth | nu
   if (!effect || view.scene.scenario.kind !== 'truncated' || view.beam.gainControl) return null;
   const { time, clock } = view.scene;
   const end = time[time.length - 1] as number;
-  const course = dirtCourse(effect, view.scene, end + 1500 * day);
+  const course = dirtCourse(effect, dirtPlace(view.scene), end + 1500 * day);
   const threshold = view.beam.alarmThreshold / 100;
   if (course.at(end) >= threshold) return null;
   const model =

@@ -58,7 +58,7 @@ export function smokeLabels(view: Viewed): Labels {
     const taken = view.light.taken([part]);
     for (const { from, to } of part.windows) {
       const rows = seenRows(view, from, to);
-      const most = Math.max(0, ...rows.map((i) => taken[i] as number));
+      const most = rows.reduce((max, i) => Math.max(max, taken[i] as number), 0);
       const enough = rows.filter((i) => (taken[i] as number) >= most / 2).length >= 4;
       if (most < Math.max(0.03, view.fast) || !enough) {
         if (rows.length > 0) {
@@ -106,7 +106,8 @@ export function vibrationLabels(view: Viewed): Labels {
     const values = rows.map((i) => taken[i] as number);
     const size = rank(values, 0.98) - rank(values, 0.02);
     most = Math.max(most, size);
-    if (size >= view.fast)
+    // Under interference as large as itself a vibration is not to be seen.
+    if (size >= view.fast && size >= 3 * hum(view, rows))
       came.push({ from: view.scene.time[first] as number, to: view.scene.time[last] as number, size });
   }
   const { jitter } = view.scene.scenario.recording;
@@ -130,6 +131,13 @@ export function vibrationLabels(view: Viewed): Labels {
     });
   }
   return labels;
+}
+
+/** Spread of the interference over some rows. */
+function hum({ light }: Viewed, rows: readonly number[]): number {
+  const parts = light.parts.filter(({ cause }) => cause === 'electrical-noise');
+  const squares = rows.reduce((sum, i) => sum + parts.reduce((all, part) => all + (part.light?.[i] ?? 0), 0) ** 2, 0);
+  return Math.sqrt(squares / Math.max(1, rows.length));
 }
 
 /** Electrical noise: three spreads of what it adds pass the limit, and the spread at least doubles. */

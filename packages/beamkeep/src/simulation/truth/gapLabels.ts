@@ -22,7 +22,9 @@ export function gapLabels(view: Viewed): Labels {
           : seenFrom(view, time[past] ?? Number.POSITIVE_INFINITY);
       if (begin < 0 || end >= time.length || end < 0) continue;
       const seconds = Math.round(((time[end] as number) - (time[begin] as number)) / 1000);
-      if (samples >= 30 && samples * interval >= 5 * minute) {
+      // A logger that writes changes only says nothing while nothing changes: silence is no gap there.
+      const silent = scenario.recording.sampling === 'on-change' && how !== 'cells';
+      if (!silent && samples >= 30 && samples * interval >= 5 * minute) {
         labels.causes.push({
           cause: 'data-gap',
           start: isoAt(view, begin),
@@ -36,7 +38,7 @@ export function gapLabels(view: Viewed): Labels {
           cause: 'data-gap',
           magnitude: samples,
           unit: 'samples',
-          why: `a short gap at ${iso(time[first] as number)}`,
+          why: silent ? 'silence of a logger that writes changes only' : `a short gap at ${iso(time[first] as number)}`,
           near: true,
         });
       }
