@@ -34,6 +34,7 @@ export type ResponseSettings = Pick<
 
 /** How the samples came about. */
 export interface ResponseCircumstances {
+  /** A mean is weighed at its own time, like any other sample; only `on-change` differs. */
   readonly sampling: Sampling;
   /** Usual interval between samples [s]; a gap longer than five stops a delay. NaN: not known, nothing is a gap. */
   readonly intervalSeconds: number;

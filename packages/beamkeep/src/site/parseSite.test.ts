@@ -1,6 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { UsageError } from '../columns/index.js';
 import { parseSite } from './parseSite.js';
+import { siteKeys } from './siteKeys.js';
 
 const beam = { id: 'B1', layout: 'reflective', separation: 62 };
 const site = (more: object = {}, beamMore: object = {}) => ({ ...more, beams: [{ ...beam, ...beamMore }] });
@@ -303,5 +305,32 @@ describe('parseSite', () => {
   it('takes the same time for both ends of a visit', () => {
     const visit = { time: '2027-03-02T09:00Z', until: '2027-03-02T09:00Z', work: 'reset' };
     expect(parseSite({ ...site(), visits: [visit] }).visits).toHaveLength(1);
+  });
+
+  it('law: whatever is put in, a site comes out or one clear line', () => {
+    const anything = fc.oneof(
+      fc.jsonValue({ maxDepth: 3 }),
+      fc.constantFrom(35, 90, 0, 'B1', 'reflective', 'UTC', true),
+    );
+    const keys = fc.constantFrom(...siteKeys.map(({ key }) => key));
+    const part = fc.dictionary(keys, anything, { maxKeys: 4 });
+    const beamLike = part.map((more) => ({ ...beam, ...more }));
+    const siteLike = fc
+      .tuple(part, fc.array(fc.oneof(beamLike, anything), { maxLength: 3 }), fc.array(part, { maxLength: 2 }))
+      .map(([top, beams, visits]) => ({ visits, ...top, beams }));
+    const input = fc.oneof(
+      siteLike,
+      siteLike.map((value) => JSON.stringify(value)),
+      anything,
+      fc.string(),
+    );
+    fc.assert(
+      fc.property(input, (value) => {
+        const message = problem(value);
+        expect(message).not.toContain('\n');
+        expect(message).toMatch(/^(no problem|depot\.json.*: .+\.)$/);
+      }),
+      { seed: 3, numRuns: 1000 },
+    );
   });
 });

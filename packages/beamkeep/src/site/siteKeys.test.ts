@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { cleanAirDefaults, siteDefaults } from './siteDefaults.js';
 import { beamKeys, siteKeys, topKeys, visitKeys } from './siteKeys.js';
 import { siteSchema } from './siteSchema.js';
-import { limitsInWords } from './wanted.js';
 
 const keysOf = (entries: object) => Object.keys(entries).sort();
 
@@ -30,14 +29,4 @@ describe('the table of keys', () => {
     for (const [unit, reading] of Object.entries(cleanAirDefaults))
       if (reading !== undefined) expect(beamKeys.cleanAir.whenLeftOut).toContain(`${unit} ${reading}`);
   });
-});
-
-describe('limitsInWords', () => {
-  it.each([
-    [{ atLeast: 0, atMost: 5 }, 'from 0 to 5'],
-    [{ above: 0, atMost: 5 }, 'above 0 and at most 5'],
-    [{ atLeast: 0, below: 5 }, '0 or more and below 5'],
-    [{ atLeast: 0 }, '0 or more'],
-    [{}, ''],
-  ])('%j', (limits, words) => expect(limitsInWords(limits)).toBe(words));
 });
