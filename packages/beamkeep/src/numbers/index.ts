@@ -32,6 +32,7 @@ export {
   gradientRise,
   greatestRise,
   greatestSpeed,
+  layerShape,
   mccaffrey,
   mirrorImages,
   plumeFlow,
@@ -49,6 +50,7 @@ export {
   virtualOrigin,
   visiblePlumeWidth,
   wallFlame,
+  warmRoofDepth,
   zoneModelJet,
 } from './plume.js';
 export {
@@ -93,7 +95,7 @@ export { chamberDelays, chamberLength, pointAlarm } from './spotDetectors.js';
 export { normalOverMad, roundingSpread } from './spread.js';
 export { deflectionLimits, endSlope, frameDrift, roofTemperature, thermalExpansion } from './structure.js';
 export { testFireEnd } from './testFires.js';
-export { foot, naturalPerDecimal } from './units.js';
+export { britishThermalUnit, foot, naturalPerDecimal } from './units.js';
 export {
   clearestAir,
   lightEmittingSign,

@@ -148,6 +148,13 @@ export const ceilingJetDepth = {
     note: 'r/H from 0.26 to 2',
   },
   rate: { value: 2.24, unit: '1', source: 'CFAST Technical Reference Guide, Ceiling Jet', seen: 'read' },
+  from: {
+    value: 0.26,
+    unit: 'H',
+    source: 'CFAST Technical Reference Guide, Ceiling Jet',
+    seen: 'read',
+    note: 'least radius with data; nearer the plume is still turning',
+  },
 } satisfies Record<string, Sourced>;
 
 const lag = 'Mowrer, Fire Technology, August 1990, as in the NUREG-1805 spreadsheet';
@@ -313,4 +320,18 @@ export const riseTime = {
     clause: 'ch. 11',
     seen: 'read',
   },
+} satisfies Record<string, Sourced>;
+
+/** Depth of the warm air under a sunlit roof that a plume has to enter. */
+export const warmRoofDepth = {
+  value: 0.05,
+  unit: 'H',
+  source: 'half of what a ceiling jet is deep (0.112 H): the correlation itself names none',
+  seen: 'own choice',
+} satisfies Sourced;
+
+/** Floor area over height squared within which a smoke layer fills a hall evenly. */
+export const layerShape = {
+  least: { value: 0.9, unit: '1', source: 'NFPA 92, smoke layer interface', seen: 'from memory' },
+  most: { value: 14, unit: '1', source: 'NFPA 92, smoke layer interface', seen: 'from memory' },
 } satisfies Record<string, Sourced>;

@@ -17,3 +17,12 @@ export const naturalPerDecimal = {
   seen: 'derived',
   note: 'handbooks print 2.303, which moves the fourth digit',
 } satisfies Sourced;
+
+/** British thermal unit of the International Table. */
+export const britishThermalUnit = {
+  value: 1.05505585262,
+  unit: 'kJ',
+  source: 'International Table calorie, pound and degree Fahrenheit',
+  seen: 'from memory',
+  note: 'exact by definition',
+} satisfies Sourced;
