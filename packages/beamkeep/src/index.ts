@@ -1,1 +1,14 @@
 export { UsageError } from './columns/index.js';
+export { type Conversion, type ConvertQuestion, convert } from './convert.js';
+export {
+  type BeamDiagnosisJson,
+  type Diagnosis,
+  type DiagnosisJson,
+  diagnose,
+  diagnosisOf,
+  type FindingJson,
+  type ForecastJson,
+} from './diagnose.js';
+export { type InputNote, type InputReport, type LogSource, logOfText, type ReadOptions } from './log/index.js';
+export { type BeamResponseJson, type ChangeJson, type ResponseJson, respond } from './respond.js';
+export { type Beam, parseSite, type Site } from './site/index.js';

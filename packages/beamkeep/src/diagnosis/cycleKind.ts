@@ -67,10 +67,10 @@ export function dailyShape(view: View, parts: Parts, least: number): DailyShape 
   };
 }
 
+/** Share of the day that movement leaves flat at most, and hours that it bends at least: mist, sun and dust differ. */
+const flattest = 0.53;
+const briefest = 4.6;
+
 /** Whether the daily repetition may be taken for movement, so far as its shape tells. */
-export function mayBeMovement(shape: DailyShape): boolean {
-  if (shape.days < 3) return true;
-  if (shape.darkHours < 2.6) return false; // sun through a window, a shift's first burst of dust
-  const night = shape.darkAt >= 21 || shape.darkAt <= 9.5;
-  return !(night && shape.agreement > 0.75 && shape.flatShare >= 0.48);
-}
+export const mayBeMovement = (shape: DailyShape): boolean =>
+  shape.days < 3 || (shape.flatShare < flattest && shape.darkHours >= briefest);

@@ -1,8 +1,10 @@
 import { hour } from '../columns/index.js';
+import { cellAt } from './cells.js';
 import type { Climb } from './climbs.js';
 import type { Excursion } from './excursions.js';
 import { hoursBetween, solarHour } from './families.js';
 import type { Picture } from './picture.js';
+import { levelOf } from './view.js';
 
 /*
  * Each excursion is sorted by what it looks like. Smoke goes first and is only ruled out by the edges of an object, by
@@ -48,18 +50,44 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   const f = family.get(e);
   const sharp = long <= 3 * hour && Math.min(e.onset, e.recovery) <= 0.5 * hour && e.onset <= hour;
   if (e.sign === -1) return sharp ? 'light' : 'slow';
-  if (isBlock(picture, e)) return 'block';
   const recurs = f !== undefined && f.otherDays >= familyDays && f.others >= 3;
+  const often = f !== undefined && f.otherDays >= 4;
+  // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
+  if (isBlock(picture, e) && !(often && e.deepSamples <= 3 && e.depth < 0.7)) return 'block';
   const climb = climbIn(picture, e);
   if (climb !== undefined && !recurs) return 'smoke';
   // The sun keeps to its minute from day to day, work only to its hours.
   const byDay = at > 4 && at < 20.5;
   if (byDay && sharp && f !== undefined && f.otherDays >= 3 && f.hoursApart < 0.6 && !f.oneWeekday) return 'light';
-  const night = hoursBetween(at, 4) < 6;
-  if (night && long > 1.2 * hour && e.raggedness < 2.3 && e.onset > 0.3 * hour) return 'film';
-  if (recurs && climb !== undefined) return night && long > 2 * hour && e.raggedness < 2.3 ? 'film' : 'dust';
-  if (recurs && e.raggedness >= 1.5 && e.onset < hour / 2 && long < 4 * hour) return 'dust';
-  return 'slow';
+  if (filmScore(e, at) > 0) return 'film';
+  return recurs && standsOut(picture, e) ? 'dust' : 'slow';
+}
+
+/** Above 0 for a smooth dip of hours about the coldest hours; measured on simulated mist and dust. */
+function filmScore(e: Excursion, at: number): number {
+  const long = (e.end - e.start) / hour;
+  if (long < 1.2 || e.onset < 0.25 * hour) return -1;
+  const fromColdest = Math.max(0, hoursBetween(at, 5) - 3);
+  return (
+    0.5 * Math.min(3, long - 1.2) +
+    1.2 * Math.min(1.5, e.onset / hour) -
+    6 * Math.max(0, e.unevenness - 0.25) -
+    2 * Math.max(0, e.raggedness - 1.4) -
+    0.9 * fromColdest -
+    0.5
+  );
+}
+
+/** Whether a dip is more than the daily cycle's fit and a few wild samples leave behind. */
+function standsOut({ parts, view }: Unsorted, e: Excursion): boolean {
+  if (e.deepSamples < 2 && e.depth < 12 * view.sampleNoise) return false;
+  if (!parts.cycleFitted) return true;
+  const { cells, cycle, slow } = parts;
+  const at = cellAt(cells, (e.start + e.end) / 2);
+  const half = Math.round((12 * hour) / cells.width);
+  const day = cycle.subarray(Math.max(0, at - half), at + half);
+  const sway = levelOf(slow[at] as number) * ((Math.max(...day) - Math.min(...day)) / 4.343);
+  return e.depth > 0.5 * sway || e.raggedness > 2 || e.end - e.start < 2 * hour;
 }
 
 /** Fast in, flat, fast out: an object. */
