@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { causeWords } from '../../packages/beamkeep/src/diagnosis/finding.js';
 import { compare } from './compare.js';
-import { compared, labelled, said, watched } from './examples.js';
+import { compared, hours, labelled, said, watched } from './examples.js';
 
 describe('presence', () => {
   it('is a hit where the cause is stated on the beam, whenever it is stated', () => {
@@ -86,10 +86,9 @@ describe('smoke', () => {
     ]);
   });
   it('knows a loss that must be called fire for its depth alone', () => {
-    const plate = labelled('obstruction', 5, 7, { magnitude: 60, unit: '% depth' });
-    const edge = labelled('obstruction', 5, 7, { magnitude: 20, unit: '% depth' });
-    expect(compared({ causes: [plate] }, [said('smoke-like', 5, 7)]).findings[0]?.demanded).toBe(true);
-    expect(compared({ causes: [edge] }, [said('smoke-like', 5, 7)]).findings[0]?.demanded).toBe(false);
+    const fires = [{ from: hours(5), to: hours(7) }];
+    const said56 = [said('smoke-like', 5, 6), said('smoke-like', 30, 31)];
+    expect(compared({}, said56, null, fires).findings.map(({ demanded }) => demanded)).toEqual([true, false]);
   });
 });
 
@@ -117,7 +116,7 @@ describe('nothing labelled drops out', () => {
   it('counts a beam that the diagnosis leaves out as missed', () => {
     const beams = [watched({ causes: [labelled('contamination', 0, 900)] })];
     const truth = { format: 'beamkeep-truth/1' as const, kind: 'single', samplingSeconds: 300, beams };
-    const [beam] = compare('north-hall', truth, { beams: [] }, () => 35, causeWords);
+    const [beam] = compare('north-hall', truth, { beams: [] }, new Map(), causeWords);
     expect(beam?.events.map(({ verdict }) => verdict)).toEqual(['missed']);
   });
 });

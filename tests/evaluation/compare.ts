@@ -40,7 +40,7 @@ export interface ComparedFinding {
   readonly verdict: FindingVerdict;
   /** smoke-like over dust or mist that grew as smoke may, by the truth. */
   readonly excused: boolean;
-  /** smoke-like over something that by its truth takes the beam past its alarm threshold, which must be called fire. */
+  /** smoke-like over a loss that must be called fire for its depth alone, whatever its cause. */
   readonly demanded: boolean;
 }
 
@@ -76,13 +76,13 @@ export interface ComparedForecast {
  * Compares one log's diagnosis with its truth.
  *
  * @param log name of the log, carried along
- * @param alarmThreshold of a beam [%], by its id
+ * @param fires when a beam's loss called for fire, by the beam's id
  */
 export function compare(
   log: string,
   truth: Truth,
   diagnosis: StatedDiagnosis,
-  alarmThreshold: (beam: string) => number,
+  fires: ReadonlyMap<string, readonly Interval[]>,
   causes: readonly CauseWord[],
 ): ComparedBeam[] {
   const compared = truth.beams.map((beam) => {
@@ -94,7 +94,7 @@ export function compare(
       sampling: truth.samplingSeconds * 1000,
       findings: said?.findings ?? [],
       forecast: said?.forecast ?? null,
-      alarmThreshold: alarmThreshold(beam.id),
+      fires: fires.get(beam.id) ?? [],
       causes,
     });
   });
@@ -111,14 +111,14 @@ interface Case {
   readonly sampling: number;
   readonly findings: readonly StatedFinding[];
   readonly forecast: StatedForecast | null;
-  readonly alarmThreshold: number;
+  readonly fires: readonly Interval[];
   readonly causes: readonly CauseWord[];
 }
 
-function compareBeam({ log, kind, beam, sampling, findings, forecast, alarmThreshold, causes }: Case): ComparedBeam {
+function compareBeam({ log, kind, beam, sampling, findings, forecast, fires, causes }: Case): ComparedBeam {
   const tolerance = Math.max(3 * sampling, beam.to - beam.from < week ? (beam.to - beam.from) / 100 : hour);
   const place = { sampling, tolerance };
-  const judged = findings.map((finding) => judgeFinding(finding, beam, alarmThreshold, place));
+  const judged = findings.map((finding) => judgeFinding(finding, beam, fires, place));
   const presence = new Map(causes.map((cause) => [cause, presenceOf(cause, beam, judged, place)]));
   const agreement = new Map<CauseWord, number>();
   const strays = new Map<CauseWord, number>();
@@ -179,7 +179,12 @@ function covers(finding: Stretch, event: LabelledEvent, sampling: number): boole
   return finding.end - finding.start <= longest && overlap(interval(finding, sampling), interval(event, sampling));
 }
 
-function judgeFinding(finding: StatedFinding, beam: BeamTruth, alarmThreshold: number, place: Place): ComparedFinding {
+function judgeFinding(
+  finding: StatedFinding,
+  beam: BeamTruth,
+  fires: readonly Interval[],
+  place: Place,
+): ComparedFinding {
   const { cause, confidence, severity } = finding;
   const start = Date.parse(finding.start);
   const end = Date.parse(finding.end);
@@ -190,7 +195,7 @@ function judgeFinding(finding: StatedFinding, beam: BeamTruth, alarmThreshold: n
   const excused =
     smoke &&
     beam.couldBeSmoke.some((other) => overlap(interval(here, place.sampling), interval(other, place.sampling)));
-  const demanded = smoke && beam.causes.some((event) => deep(event, alarmThreshold) && sameTime(here, event, place));
+  const demanded = smoke && fires.some((fire) => overlap(interval(here, place.sampling), fire));
   const traces = beam.traces.filter((trace) => trace.cause === cause);
   const passes = excused || traces.some(({ near }) => near) || (traces.length > 0 && severity === 'note');
   return {
@@ -205,10 +210,6 @@ function judgeFinding(finding: StatedFinding, beam: BeamTruth, alarmThreshold: n
     demanded,
   };
 }
-
-/** Whether a labelled event alone takes the beam to its alarm threshold. */
-const deep = ({ magnitude, unit }: LabelledEvent, alarmThreshold: number): boolean =>
-  unit !== undefined && /^%( depth| obscuration.*)?$/.test(unit) && (magnitude ?? 0) >= alarmThreshold;
 
 function presenceOf(cause: CauseWord, beam: BeamTruth, findings: readonly ComparedFinding[], place: Place): Presence {
   const stated = findings.filter((finding) => finding.stated && finding.cause === cause);

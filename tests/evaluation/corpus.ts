@@ -47,10 +47,3 @@ export async function readCorpus(folder: string, only: readonly string[]): Promi
       })),
   );
 }
-
-/** Alarm threshold of each beam of a site file [%]; 35 where it names none. */
-export async function alarmThresholds(site: string): Promise<(beam: string) => number> {
-  const schema = v.object({ beams: v.array(v.object({ id: v.string(), alarmThreshold: v.optional(v.number(), 35) })) });
-  const { beams } = await read(site, schema);
-  return (id) => beams.find((beam) => beam.id === id)?.alarmThreshold ?? 35;
-}

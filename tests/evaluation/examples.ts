@@ -1,13 +1,14 @@
 import { type CauseWord, causeWords } from '../../packages/beamkeep/src/diagnosis/finding.js';
 import { type ComparedBeam, compare } from './compare.js';
 import type { StatedFinding, StatedForecast } from './diagnosisJson.js';
+import type { Interval } from './intervals.js';
 import type { BeamTruth, LabelledEvent, Truth } from './truth.js';
 
 /*
  * Tiny hand-made pairs of truth and diagnosis. Times are hours into a log of 2027 that is sampled every five minutes.
  */
 
-const hours = (hour: number): number => Date.UTC(2027, 0, 1) + hour * 3_600_000;
+export const hours = (hour: number): number => Date.UTC(2027, 0, 1) + hour * 3_600_000;
 
 /** A labelled event from one hour to another. */
 export const labelled = (
@@ -44,15 +45,21 @@ export const watched = (truth: Partial<BeamTruth>): BeamTruth => ({
   ...truth,
 });
 
-/** A log of one beam, compared. */
+/** A log of one beam, compared. `fires`: when its loss called for fire. */
 export function compared(
   beam: Partial<BeamTruth>,
   findings: readonly StatedFinding[],
   forecast: StatedForecast | null = null,
-  log = 'north-hall',
+  fires: readonly Interval[] = [],
 ): ComparedBeam {
   const truth: Truth = { format: 'beamkeep-truth/1', kind: 'mixed', samplingSeconds: 300, beams: [watched(beam)] };
-  const [first] = compare(log, truth, { beams: [{ id: 'B1', findings, forecast }] }, () => 35, causeWords);
+  const [first] = compare(
+    'north-hall',
+    truth,
+    { beams: [{ id: 'B1', findings, forecast }] },
+    new Map([['B1', fires]]),
+    causeWords,
+  );
   if (!first) throw new Error('no beam came back');
   return first;
 }

@@ -6,10 +6,11 @@ import { Worker } from 'node:worker_threads';
 import { UsageError } from '../../packages/beamkeep/src/columns/index.js';
 import { causeWords } from '../../packages/beamkeep/src/diagnosis/finding.js';
 import { type ComparedBeam, compare } from './compare.js';
-import { alarmThresholds, type LabelledLog, readCorpus } from './corpus.js';
-import type { Task } from './diagnoseLog.js';
+import { type LabelledLog, readCorpus } from './corpus.js';
+import type { Answer, Task } from './diagnoseLog.js';
 import type { StatedDiagnosis } from './diagnosisJson.js';
 import { floors, standing } from './floors.js';
+import type { Interval } from './intervals.js';
 import { score } from './score.js';
 import { mistakes, scoreTable } from './table.js';
 
@@ -21,7 +22,7 @@ const help = `Diagnoses every labelled log of a folder and prints how well that 
   --misses         list every mistake below the table
   --json           the figures as JSON
   --jobs N         logs at a time (default: the number of processors)
-  --findings DIR2  take ready diagnoses DIR2/ID.json instead of running the library
+  --findings DIR2  take ready diagnoses DIR2/ID.json instead of making them
   --keep DIR3      write each diagnosis to DIR3/ID.json
   --gate           exit code 1 where a figure is below what it must reach
 `;
@@ -40,49 +41,51 @@ const { values: options, positionals } = parseArgs({
   },
 });
 
-type Answer = { readonly diagnosis: StatedDiagnosis } | { readonly failure: string };
+/** What is said of a log, and when its beams called for fire. */
+interface Outcome {
+  readonly diagnosis: StatedDiagnosis;
+  readonly fires: ReadonlyMap<string, readonly Interval[]>;
+}
+
+/** Of a log that could not be read: everything in it counts as missed. */
+const nothingSaid: Outcome = { diagnosis: { beams: [] }, fires: new Map() };
 
 /** Hands out one log at a time to each of several workers. */
-async function diagnoseAll(logs: readonly LabelledLog[], jobs: number): Promise<Map<string, StatedDiagnosis>> {
-  const diagnoses = new Map<string, StatedDiagnosis>();
+async function outcomes(logs: readonly LabelledLog[], jobs: number): Promise<Map<string, Outcome>> {
+  const found = new Map<string, Outcome>();
   const queue = [...logs];
   const work = async (): Promise<void> => {
     const worker = new Worker(new URL('diagnoseLog.mjs', import.meta.url));
     try {
       for (let log = queue.shift(); log; log = queue.shift()) {
-        const { id } = log;
-        const task: Task = { log: log.log, site: log.site };
         const started = performance.now();
-        const answer = await new Promise<Answer>((resolve, reject) => {
-          worker.once('message', resolve);
-          worker.once('error', reject);
-          worker.postMessage(task);
-        });
-        worker.removeAllListeners('error');
-        if ('failure' in answer) {
-          process.stderr.write(`${id} could not be diagnosed: ${answer.failure}\n`);
-          process.exitCode = 1;
-          diagnoses.set(id, { beams: [] });
-        } else diagnoses.set(id, answer.diagnosis);
-        process.stderr.write(`${id} ${((performance.now() - started) / 1000).toFixed(1)} s\n`);
+        found.set(log.id, await outcome(log, worker));
+        process.stderr.write(`${log.id} ${((performance.now() - started) / 1000).toFixed(1)} s\n`);
       }
     } finally {
       await worker.terminate();
     }
   };
   await Promise.all(Array.from({ length: Math.min(jobs, logs.length) }, work));
-  return diagnoses;
+  return found;
 }
 
-async function readyDiagnoses(logs: readonly LabelledLog[], folder: string): Promise<Map<string, StatedDiagnosis>> {
-  return new Map(
-    await Promise.all(
-      logs.map(async ({ id }) => {
-        const diagnosis: StatedDiagnosis = JSON.parse(await readFile(join(folder, `${id}.json`), 'utf8'));
-        return [id, diagnosis] as const;
-      }),
-    ),
-  );
+async function outcome({ id, log, site }: LabelledLog, worker: Worker): Promise<Outcome> {
+  const { findings } = options;
+  const task: Task = { log, site, diagnoses: findings === undefined };
+  const answer = await new Promise<Answer>((resolve, reject) => {
+    worker.once('message', resolve);
+    worker.once('error', reject);
+    worker.postMessage(task);
+  });
+  worker.removeAllListeners('error');
+  if ('failure' in answer) {
+    process.stderr.write(`${id} could not be diagnosed: ${answer.failure}\n`);
+    process.exitCode = 1;
+    return nothingSaid;
+  }
+  const { fires, diagnosis = JSON.parse(await readFile(join(findings ?? '', `${id}.json`), 'utf8')) } = answer;
+  return { diagnosis, fires };
 }
 
 async function main(): Promise<void> {
@@ -95,14 +98,13 @@ async function main(): Promise<void> {
   const jobs = options.jobs === undefined ? availableParallelism() : Number(options.jobs);
   if (!Number.isInteger(jobs) || jobs < 1) throw new UsageError(`--jobs ${options.jobs}: give a number from 1`);
   const logs = await readCorpus(folder, options.only);
-  const diagnoses =
-    options.findings === undefined ? await diagnoseAll(logs, jobs) : await readyDiagnoses(logs, options.findings);
+  const found = await outcomes(logs, jobs);
   const beams: ComparedBeam[] = [];
-  for (const { id, truth, site } of logs) {
-    const diagnosis = diagnoses.get(id) ?? { beams: [] };
+  for (const { id, truth } of logs) {
+    const { diagnosis, fires } = found.get(id) ?? nothingSaid;
     if (options.keep !== undefined)
       await writeFile(join(options.keep, `${id}.json`), `${JSON.stringify(diagnosis, null, 1)}\n`);
-    beams.push(...compare(id, truth, diagnosis, await alarmThresholds(site), causeWords));
+    beams.push(...compare(id, truth, diagnosis, fires, causeWords));
   }
   const labelled = logs.flatMap(({ truth }) => truth.beams.flatMap(({ causes }) => causes)).length;
   const figures = score(beams, causeWords, labelled);
