@@ -1,12 +1,5 @@
-import {
-  mean,
-  median,
-  medianAbsoluteDeviation,
-  normalOverMedianDeviation,
-  quantile,
-  rollingMedian,
-  standardDeviation,
-} from 'beamkeep/statistics';
+import { normalOverMad } from 'beamkeep/numbers';
+import { mean, median, medianAbsoluteDeviation, quantile, rollingMedian, standardDeviation } from 'beamkeep/statistics';
 import { describe, expect, it } from 'vitest';
 import { expectWithin } from '../compare.js';
 import { casesOf, parityCase, sharedInputs } from './published.js';
@@ -47,12 +40,12 @@ describe('order statistics', () => {
     it(`${id}: ${source}`, () => {
       const { values } = inputs;
       const scaled = medianAbsoluteDeviation(values);
-      const madRaw = scaled / normalOverMedianDeviation;
+      const madRaw = scaled / normalOverMad.value;
       expectWithin({ mean: mean(values), median: median(values), madRaw, madScaled: scaled }, expected, tolerance);
     });
   }
 
   for (const { id, expected, tolerance, source } of casesOf('robust-constant')) {
-    it(`${id}: ${source}`, () => expectWithin(normalOverMedianDeviation, expected, tolerance));
+    it(`${id}: ${source}`, () => expectWithin(normalOverMad.value, expected, tolerance));
   }
 });

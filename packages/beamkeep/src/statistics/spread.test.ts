@@ -21,6 +21,8 @@ describe('medianAbsoluteDeviation', () => {
   it('leaves missing values out', () =>
     expect(medianAbsoluteDeviation([1, Number.NaN, 3])).toBeCloseTo(1.482602218505602, 12));
   it('nothing present gives nothing', () => expect(medianAbsoluteDeviation([])).toBeNaN());
+  it('losses that are all without end do not differ', () =>
+    expect(medianAbsoluteDeviation([Infinity, Infinity, 1])).toBe(0));
 });
 
 describe('robustSpread', () => {

@@ -1,13 +1,7 @@
+import { normalOverMad, roundingSpread } from '../numbers/index.js';
 import { median } from './median.js';
 import { orderStatistic } from './orderStatistic.js';
 import { present } from './present.js';
-
-/**
- * Standard deviation of normal noise over its median absolute deviation: the inverse of the normal quantile at 0.75.
- *
- * Source: scipy.stats.median_abs_deviation (1.4826 is the rounded figure).
- */
-export const normalOverMedianDeviation = 1.482602218505602;
 
 /**
  * Spread about the median that a few wild values cannot move, scaled so that normal noise gives its standard deviation.
@@ -23,8 +17,11 @@ export const normalOverMedianDeviation = 1.482602218505602;
 export function medianAbsoluteDeviation(values: ArrayLike<number>, about = median(values)): number {
   const deviations = present(values);
   if (deviations.length === 0) return Number.NaN;
-  for (let i = 0; i < deviations.length; i++) deviations[i] = Math.abs((deviations[i] as number) - about);
-  return normalOverMedianDeviation * orderStatistic(deviations, (deviations.length - 1) / 2);
+  for (let i = 0; i < deviations.length; i++) {
+    const value = deviations[i] as number;
+    deviations[i] = value === about ? 0 : Math.abs(value - about); // an infinite loss is no way from itself
+  }
+  return normalOverMad.value * orderStatistic(deviations, (deviations.length - 1) / 2);
 }
 
 /**
@@ -34,9 +31,9 @@ export function medianAbsoluteDeviation(values: ArrayLike<number>, about = media
  * @param quantum smallest step that the readings can show [unit of the values]; 0 where it is finer than can be told
  * @returns never below quantum / sqrt(12); NaN where no value is present
  *
- * The standard deviation of an even rounding error is quantum / sqrt(12); independent errors add by their squares.
+ * Independent errors add by their squares.
  * @example robustSpread([98, 98, 98, 98, 99], 1) // 0.2887
  */
 export function robustSpread(values: ArrayLike<number>, quantum: number): number {
-  return Math.sqrt(medianAbsoluteDeviation(values) ** 2 + quantum ** 2 / 12);
+  return Math.hypot(medianAbsoluteDeviation(values), roundingSpread.value * quantum);
 }
