@@ -5,6 +5,9 @@ import { caution } from './say/cautions.js';
 import { wrap } from './say/wrap.js';
 import { version } from './version.js';
 
+const exitCodes =
+  'Exit codes: 0 done; 1 findings at or above --fail-on; 2 wrong arguments, or input that cannot be used.';
+
 /** The command line as a whole: shared manners, then one command a file. */
 export function program(io: Io, done: (code: ExitCode) => void): Command {
   const root = new Command('beamkeep')
@@ -31,7 +34,7 @@ Examples:
   beamkeep convert 35 --from percent --to decibels-per-metre --path 124
   beamkeep help diagnose
 
-Exit codes: 0 done; 1 findings at or above --fail-on; 2 wrong arguments or input that cannot be used.
+${wrap(exitCodes, 80)}
 
 ${wrap(caution, 80)}`,
     );

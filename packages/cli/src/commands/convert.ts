@@ -4,11 +4,13 @@ import { UsageError } from 'beamkeep/columns';
 import { Command } from 'commander';
 import { conversionLine } from '../say/conversion.js';
 import { json } from '../say/json.js';
+import { wrap } from '../say/wrap.js';
 import type { CommandMaker } from './command.js';
+import { required } from './required.js';
 
 interface Options {
-  readonly from: string;
-  readonly to: string;
+  readonly from?: string;
+  readonly to?: string;
   readonly path?: string;
   readonly json?: true;
 }
@@ -30,8 +32,8 @@ export const convertCommand: CommandMaker = (io, done) =>
     .summary('convert an amount of smoke between units of obscuration')
     .description('Converts an amount of smoke between units of obscuration.')
     .argument('<value>', 'a number, or "infinite"')
-    .requiredOption('--from <unit>', 'unit of the value')
-    .requiredOption('--to <unit>', 'unit wanted')
+    .option('--from <unit>', 'required: unit of the value')
+    .option('--to <unit>', 'required: unit wanted')
     .option(
       '--path <metres>',
       'length of smoke that the light crosses: twice the separation for a reflective beam; ' +
@@ -41,9 +43,7 @@ export const convertCommand: CommandMaker = (io, done) =>
     .addHelpText(
       'after',
       `
-Units: ${units.slice(0, 4).join(', ')},
-  ${units.slice(4, 8).join(', ')},
-  ${units.slice(8).join(', ')}
+${wrap(`Units: ${units.join(', ')}`, 80, '', '  ')}
 
 Examples:
   beamkeep convert 35 --from percent --to decibels-per-metre --path 124
@@ -52,8 +52,8 @@ Examples:
     .action((value: string, { from, to, path, json: asJson }: Options) => {
       const conversion = convert({
         value: value === 'infinite' ? value : numberOf(value, 'VALUE'),
-        from,
-        to,
+        from: required(from, '--from <unit>'),
+        to: required(to, '--to <unit>'),
         pathMetres: path === undefined ? undefined : numberOf(path, '--path'),
       });
       io.stdout.write(asJson ? json(conversion) : `${conversionLine(conversion)}\n`);

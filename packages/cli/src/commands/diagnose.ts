@@ -1,19 +1,15 @@
 import { diagnose } from 'beamkeep';
 import { type Severity, severities } from 'beamkeep/diagnosis';
 import { Command, Option } from 'commander';
-import { logSources } from '../files/logSources.js';
-import { metered } from '../files/progress.js';
-import { readSite } from '../files/readSite.js';
+import { metered, sizeOf } from '../files/progress.js';
 import { diagnosisText } from '../say/diagnosis.js';
 import { json } from '../say/json.js';
 import { look } from '../say/look.js';
 import { reaches } from '../say/ordered.js';
 import type { CommandMaker } from './command.js';
-import { logArgument, logNotes, siteOption } from './shared.js';
+import { type LogOptions, logArgument, logNotes, opened, siteOption } from './shared.js';
 
-interface Options {
-  readonly site: string;
-  readonly json?: true;
+interface DiagnoseOptions extends LogOptions {
   readonly failOn?: Severity;
 }
 
@@ -38,13 +34,13 @@ Examples:
 
 ${logNotes}`,
     )
-    .action(async (paths: string[], { site: sitePath, json: asJson, failOn }: Options) => {
-      const site = await readSite(sitePath, io, paths);
-      const { sources, size } = await logSources(paths, io);
-      const { diagnosis, records } = await metered(size, io.stderr, (onProgress) =>
-        diagnose(sources, site, { onProgress }),
+    .action(async (paths: string[], options: DiagnoseOptions) => {
+      const { site, files } = await opened(paths, options, io);
+      const { diagnosis, records } = await metered(sizeOf(files), io.stderr, (onProgress) =>
+        diagnose(files, site, { onProgress }),
       );
-      io.stdout.write(asJson ? json(diagnosis) : diagnosisText(diagnosis, { site, records }, look(io)));
+      io.stdout.write(options.json ? json(diagnosis) : diagnosisText(diagnosis, { site, records }, look(io)));
+      const { failOn } = options;
       const findings = diagnosis.beams.flatMap((beam) => beam.findings);
       done(failOn !== undefined && findings.some(({ severity }) => reaches(severity, failOn)) ? 1 : 0);
     });

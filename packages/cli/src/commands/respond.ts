@@ -1,13 +1,11 @@
 import { respond } from 'beamkeep';
 import { Command } from 'commander';
-import { logSources } from '../files/logSources.js';
-import { metered } from '../files/progress.js';
-import { readSite } from '../files/readSite.js';
+import { metered, sizeOf } from '../files/progress.js';
 import { json } from '../say/json.js';
 import { look } from '../say/look.js';
 import { responseText } from '../say/response.js';
 import type { CommandMaker } from './command.js';
-import { logArgument, logNotes, siteOption } from './shared.js';
+import { type LogOptions, logArgument, logNotes, opened, siteOption } from './shared.js';
 
 /** `respond`: what would the equipment have signalled? */
 export const respondCommand: CommandMaker = (io, done) =>
@@ -26,11 +24,9 @@ Examples:
 
 ${logNotes}`,
     )
-    .action(
-      async (paths: string[], { site: sitePath, json: asJson }: { readonly site: string; readonly json?: true }) => {
-        const site = await readSite(sitePath, io, paths);
-        const response = await metered(await logSources(paths, io), io.stderr, (sources) => respond(sources, site));
-        io.stdout.write(asJson ? json(response) : responseText(response, site, look(io)));
-        done(0);
-      },
-    );
+    .action(async (paths: string[], options: LogOptions) => {
+      const { site, files } = await opened(paths, options, io);
+      const response = await metered(sizeOf(files), io.stderr, (onProgress) => respond(files, site, { onProgress }));
+      io.stdout.write(options.json ? json(response) : responseText(response, site, look(io)));
+      done(0);
+    });

@@ -1,3 +1,4 @@
+import type { LogFile } from 'beamkeep/node';
 import { type Options, Presets, SingleBar } from 'cli-progress';
 import type { Output } from '../io.js';
 
@@ -47,3 +48,10 @@ export async function metered<T>(
     end();
   }
 }
+
+/** Bytes to be read from files; undefined where one of them is a stream of unknown length. */
+export const sizeOf = (files: readonly LogFile[]): number | undefined =>
+  files.reduce<number | undefined>(
+    (sum, { size }) => (sum === undefined || size === undefined ? undefined : sum + size),
+    0,
+  );

@@ -1,10 +1,9 @@
-import { readFile, stat } from 'node:fs/promises';
-import { UsageError } from 'beamkeep/columns';
-import { parseSite, type Site } from 'beamkeep/site';
+import { stat } from 'node:fs/promises';
+import { parseSite, type Site, UsageError } from 'beamkeep';
+import { siteFile } from 'beamkeep/node';
 import type { Io } from '../io.js';
-import { refusal } from './refusal.js';
 
-/** A site file with thousands of beams is far below this; above it, something else was named by mistake. */
+/** A site file with thousands of beams is far below this; above it, something else was named by mistake [bytes]. */
 const largest = 16_000_000;
 
 const tooLarge = (name: string) =>
@@ -21,16 +20,6 @@ async function everything(stream: AsyncIterable<Uint8Array>, name: string): Prom
   return Buffer.concat(pieces);
 }
 
-async function bytesOf(path: string): Promise<Uint8Array> {
-  try {
-    const found = await stat(path);
-    if (found.size > largest) throw tooLarge(path);
-    return await readFile(path);
-  } catch (error) {
-    throw refusal(path, error);
-  }
-}
-
 /**
  * The site of a file, or of standard input for `-`.
  *
@@ -38,10 +27,17 @@ async function bytesOf(path: string): Promise<Uint8Array> {
  * @throws UsageError where it cannot be read, is no JSON or breaks the rules of the site file
  */
 export async function readSite(path: string, io: Io, logs: readonly string[]): Promise<Site> {
-  if (path === '-' && logs.includes('-')) {
-    throw new UsageError('--site: "-" (standard input) is already the log; give the site file a name');
+  if (path === '-') {
+    if (logs.includes('-')) {
+      throw new UsageError('--site: "-" (standard input) is already the log; give the site file a name');
+    }
+    const name = 'standard input';
+    return parseSite(new TextDecoder().decode(await everything(io.stdin, name)), name);
   }
-  const name = path === '-' ? 'standard input' : path;
-  const bytes = path === '-' ? await everything(io.stdin, name) : await bytesOf(path);
-  return parseSite(new TextDecoder().decode(bytes), name);
+  const size = await stat(path).then(
+    (found) => found.size,
+    () => 0, // What is wrong with it is told when it is read.
+  );
+  if (size > largest) throw tooLarge(path);
+  return siteFile(path);
 }

@@ -1,6 +1,6 @@
+import type { FindingJson } from 'beamkeep';
 import type { Trace } from 'beamkeep/columns';
 import { describe, expect, it } from 'vitest';
-import type { ToldFinding } from '../answers.js';
 import { palette } from '../say/palette.js';
 import { clock } from '../say/times.js';
 import { ascii, braille } from './cells.js';
@@ -25,7 +25,7 @@ const trace = ((): Trace => {
   };
 })();
 
-const finding = (cause: ToldFinding['cause'], from: number, to: number, confidence = 0.9): ToldFinding => ({
+const finding = (cause: FindingJson['cause'], from: number, to: number, confidence = 0.9): FindingJson => ({
   cause,
   start: new Date(start + from * day).toISOString(),
   end: new Date(start + to * day).toISOString(),

@@ -1,5 +1,6 @@
+import type { FindingJson } from 'beamkeep';
 import type { Trace } from 'beamkeep/columns';
-import type { CauseWord, ToldFinding } from '../answers.js';
+import type { CauseWord } from 'beamkeep/diagnosis';
 import { figure } from '../say/numbers.js';
 import { onlyPossible, ordered } from '../say/ordered.js';
 import type { Palette } from '../say/palette.js';
@@ -39,7 +40,7 @@ const label = (text: string): string => text.padStart(gutter - 1);
 
 /** One line a cause, the most pressing first: where on the plot its findings lie. */
 function bars(
-  findings: readonly ToldFinding[],
+  findings: readonly FindingJson[],
   { from, step }: Levels,
   columns: number,
   settings: PlotSettings,
@@ -60,7 +61,7 @@ function bars(
 }
 
 /** A beam's level over time as text, with its findings below; nothing where it has no samples. */
-export function plot(trace: Trace, findings: readonly ToldFinding[], settings: PlotSettings): string[] {
+export function plot(trace: Trace, findings: readonly FindingJson[], settings: PlotSettings): string[] {
   const { width, told, cells, colours, alarmLevel, alarmThreshold } = settings;
   const drawn = levels(trace, (width - gutter) * cells.across, told);
   if (drawn === undefined) return [];

@@ -1,25 +1,15 @@
 import { apparentObscuration } from 'beamkeep/attenuation';
-import type { Beam } from 'beamkeep/site';
+import { type Beam, parseSite } from 'beamkeep/site';
 import { describe, expect, it } from 'vitest';
 import { alarmLevel } from './alarmLevel.js';
 
-const beam = (told: Partial<Beam>): Beam => ({
-  id: 'B1',
-  layout: 'reflective',
-  separation: 62,
-  wavelength: 880,
-  signalUnit: 'percent',
-  cleanAir: 100,
-  coveredSubtracted: false,
-  compensation: 'unknown',
-  alarmThreshold: 35,
-  faultThreshold: 90,
-  alarmDelay: 10,
-  faultDelay: 10,
-  latching: true,
-  assumed: [],
-  ...told,
-});
+const beam = (told: object): Beam => {
+  const { beams } = parseSite({
+    format: 'beamkeep-site/1',
+    beams: [{ id: 'B1', layout: 'reflective', separation: 62, signalColumn: 'b1', ...told }],
+  });
+  return beams[0] as Beam;
+};
 
 describe('alarmLevel', () => {
   it('is what the threshold leaves, where nothing comes back from a covered reflector', () => {

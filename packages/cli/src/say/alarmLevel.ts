@@ -1,13 +1,10 @@
-import { type Beam, coveredShare } from 'beamkeep/site';
+import { largestObscuration } from 'beamkeep/response';
+import type { Beam } from 'beamkeep/site';
 
 /**
  * True level at which the equipment of a beam takes the loss for smoke, share of clean air.
  *
- * Equipment that does not take the covered reading off sees less obscuration than there is: it needs a deeper loss,
- * and beyond the covered reading it never alarms (then the result is below 0).
+ * What the equipment sees grows evenly with the true loss, up to the largest obscuration that it can read. Where the
+ * threshold lies beyond that, it never alarms, and the result is below 0.
  */
-export function alarmLevel(beam: Beam): number {
-  const seen = 1 - beam.alarmThreshold / 100;
-  const covered = beam.coveredSubtracted ? 0 : coveredShare(beam);
-  return (seen - covered) / (1 - covered);
-}
+export const alarmLevel = (beam: Beam): number => 1 - beam.alarmThreshold / largestObscuration(beam);

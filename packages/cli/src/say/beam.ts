@@ -1,12 +1,13 @@
+import type { BeamDiagnosisJson, FindingJson } from 'beamkeep';
 import type { BeamRecord } from 'beamkeep/columns';
+import type { CauseWord } from 'beamkeep/diagnosis';
 import type { Beam } from 'beamkeep/site';
-import type { CauseWord, ToldBeam, ToldFinding } from '../answers.js';
 import { plot } from '../plot/plot.js';
 import { alarmLevel } from './alarmLevel.js';
-import { causeNames } from './causeNames.js';
 import { causeText, findingRow } from './finding.js';
 import { forecastSentence } from './forecast.js';
 import type { Look } from './look.js';
+import { meaningOf } from './meaningOf.js';
 import { counted, plural } from './numbers.js';
 import { ordered } from './ordered.js';
 import { table } from './table.js';
@@ -16,7 +17,7 @@ import { wrap } from './wrap.js';
 /** Findings of one cause and severity `note` that are told one by one before the rest is counted. */
 const notesShown = 6;
 
-function findingsTable(findings: readonly ToldFinding[], told: Clock, { colours }: Look): string {
+function findingsTable(findings: readonly FindingJson[], told: Clock, { colours }: Look): string {
   const notes = new Map<CauseWord, number>();
   const shown = findings.filter(({ cause, severity }) => {
     if (severity !== 'note') return true;
@@ -27,12 +28,12 @@ function findingsTable(findings: readonly ToldFinding[], told: Clock, { colours 
   const head = ['duty', 'when', 'cause', 'how sure'].map(colours.faint);
   const rest = [...notes]
     .filter(([, many]) => many > notesShown)
-    .map(([cause, many]) => [colours.note('note'), `and ${counted(many - notesShown)} more`, causeNames[cause], '']);
+    .map(([cause, many]) => [colours.note('note'), `and ${counted(many - notesShown)} more`, meaningOf(cause), '']);
   return table([head, ...shown.map((finding) => findingRow(finding, told, colours)), ...rest], '  ');
 }
 
 /** The findings in sentences, cause by cause, the most pressing cause first. */
-function sentences(findings: readonly ToldFinding[], told: Clock, { colours, width }: Look): string[] {
+function sentences(findings: readonly FindingJson[], told: Clock, { colours, width }: Look): string[] {
   const causes = [...new Set(findings.map(({ cause }) => cause))];
   return causes.map((cause) => {
     const own = findings.filter((finding) => finding.cause === cause);
@@ -50,7 +51,7 @@ function sentences(findings: readonly ToldFinding[], told: Clock, { colours, wid
  * @param record its levels, for the plot
  */
 export function beamText(
-  beam: ToldBeam,
+  beam: BeamDiagnosisJson,
   settings: Beam | undefined,
   record: BeamRecord | undefined,
   told: Clock,

@@ -1,13 +1,13 @@
+import type { DiagnosisJson, FindingJson } from 'beamkeep';
 import type { BeamRecord } from 'beamkeep/columns';
-import type { Beam } from 'beamkeep/site';
+import { type Beam, parseSite } from 'beamkeep/site';
 import { describe, expect, it } from 'vitest';
-import type { Diagnosis, ToldFinding } from '../answers.js';
 import { ascii } from '../plot/cells.js';
 import { diagnosisText } from './diagnosis.js';
 import { palette } from './palette.js';
 import { unsafe } from './unsafe.js';
 
-const finding = (told: Partial<ToldFinding>): ToldFinding => ({
+const finding = (told: Partial<FindingJson>): FindingJson => ({
   cause: 'contamination',
   start: '2027-01-09T00:00:00.000Z',
   end: '2027-04-30T23:59:00.000Z',
@@ -21,22 +21,15 @@ const finding = (told: Partial<ToldFinding>): ToldFinding => ({
   ...told,
 });
 
-const beam = (id: string): Beam => ({
-  id,
-  layout: 'reflective',
-  separation: 62,
-  wavelength: 880,
-  signalUnit: 'percent',
-  cleanAir: 100,
-  coveredSubtracted: false,
-  compensation: 'unknown',
-  alarmThreshold: 35,
-  faultThreshold: 90,
-  alarmDelay: 10,
-  faultDelay: 10,
-  latching: true,
-  assumed: [],
-});
+const siteOf = (ids: readonly string[]) => {
+  const { beams, ...site } = parseSite({
+    format: 'beamkeep-site/1',
+    timeZone: 'Europe/Lisbon',
+    beams: [{ id: 'B', layout: 'reflective', separation: 62, signalColumn: 'b1' }],
+  });
+  const [beam] = beams as [Beam];
+  return { ...site, name: 'Depot \u001b]0;x\u0007', beams: ids.map((id) => ({ ...beam, id })) };
+};
 
 const record = (id: string): BeamRecord => {
   const time = Float64Array.from({ length: 120 }, (_, day) => Date.parse('2027-01-01T12:00:00Z') + day * 86_400_000);
@@ -69,7 +62,7 @@ const gaps = Array.from({ length: 9 }, (_, at) =>
   }),
 );
 
-const told = (id: string, findings: readonly ToldFinding[]): Diagnosis['beams'][number] => ({
+const told = (id: string, findings: readonly FindingJson[]): DiagnosisJson['beams'][number] => ({
   id,
   from: '2027-01-01T12:00:00.000Z',
   to: '2027-04-30T12:00:00.000Z',
@@ -79,7 +72,7 @@ const told = (id: string, findings: readonly ToldFinding[]): Diagnosis['beams'][
   assumed: ['alarmThreshold 35 %', 'alarmDelay 10 s'],
 });
 
-const text = (beams: Diagnosis['beams'], colour = false) =>
+const text = (beams: DiagnosisJson['beams'], colour = false) =>
   diagnosisText(
     {
       format: 'beamkeep-diagnosis/1',
@@ -87,7 +80,7 @@ const text = (beams: Diagnosis['beams'], colour = false) =>
       input: { lines: 120, dropped: 1, notes: [{ line: 52, lines: 1, what: 'not a number: "abc"' }] },
     },
     {
-      site: { name: 'Depot \u001b]0;x\u0007', timeZone: 'Europe/Lisbon', beams: beams.map(({ id }) => beam(id)) },
+      site: siteOf(beams.map(({ id }) => id)),
       records: beams.map(({ id }) => record(id)),
     },
     { width: 80, colours: palette(colour), cells: ascii },
@@ -119,7 +112,9 @@ describe('diagnosisText', () => {
     expect(at(/^ {2}B2 +act +smoke-like, contamination, data-gap, condensation\?$/)).toBeGreaterThan(0);
     expect(at(/^ {2}B1 +nothing found$/)).toBeGreaterThan(at(/^ {2}B2 +act/));
     expect(at(/^ {2}act +2027-03-04 12:01 to 13:39 +cannot be told from smoke +40 %$/)).toBeGreaterThan(0);
-    expect(at(/^ {2}watch +since 2027-01-09 +dirt on reflector or optics +93 %$/)).toBeGreaterThan(at(/^ {2}act/));
+    expect(at(/^ {2}watch +since 2027-01-09 +dirt on the reflector or the optics +93 %$/)).toBeGreaterThan(
+      at(/^ {2}act/),
+    );
     expect(at(/^ {2}note +2027-02-01/)).toBeGreaterThan(at(/^ {2}watch/));
     expect(at(/^ {2}note +since .* mist/)).toBeGreaterThan(at(/^ {2}note +2027-02-06/));
   });

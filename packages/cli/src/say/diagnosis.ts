@@ -1,9 +1,9 @@
+import type { BeamDiagnosisJson, DiagnosisJson } from 'beamkeep';
 import type { BeamRecord } from 'beamkeep/columns';
 import type { Site } from 'beamkeep/site';
-import type { Diagnosis, ToldBeam } from '../answers.js';
 import { beamText } from './beam.js';
 import { caution } from './cautions.js';
-import { inputNotes } from './inputNotes.js';
+import { inputText } from './inputText.js';
 import type { Look } from './look.js';
 import { onlyPossible, ordered } from './ordered.js';
 import { plain, plainly } from './plain.js';
@@ -21,8 +21,8 @@ export interface Shown {
 const duties = 'Duty: "act" is go, or treat as fire; "watch" is plan it; "note" is know it.';
 
 /** One line a beam, the most pressing first; a question mark behind what is only possible. */
-function overview(beams: readonly ToldBeam[], { colours, width }: Look): string {
-  const rank = ({ findings }: ToldBeam): number => {
+function overview(beams: readonly BeamDiagnosisJson[], { colours, width }: Look): string {
+  const rank = ({ findings }: BeamDiagnosisJson): number => {
     const first = ordered(findings)[0];
     return first === undefined ? 3 : ['act', 'watch', 'note'].indexOf(first.severity);
   };
@@ -46,7 +46,7 @@ function overview(beams: readonly ToldBeam[], { colours, width }: Look): string 
  * A diagnosis for people: what stands out, then beam by beam a plot, a table, sentences, the forecast and what was
  * assumed, then what the reader of the log mended, then the cautions.
  */
-export function diagnosisText(answer: Diagnosis, { site, records }: Shown, look: Look): string {
+export function diagnosisText(answer: DiagnosisJson, { site, records }: Shown, look: Look): string {
   const { colours, width } = look;
   const { beams, input } = plainly(answer);
   const told = clock(site.timeZone);
@@ -57,12 +57,11 @@ export function diagnosisText(answer: Diagnosis, { site, records }: Shown, look:
     const record = records.find((each) => each.id === id);
     return beamText(beam, settings, record, told, look);
   });
-  const notes = inputNotes(input).map((note, at) => wrap(note, width, at === 0 ? '' : '  ', '    '));
   return `${[
     `${colours.strong(plain(site.name))}\n${head}`,
     ...(beams.length > 1 ? [overview(beams, look)] : []),
     ...sections,
-    notes.join('\n'),
+    inputText(input, width),
     wrap(caution, width),
   ].join('\n\n')}\n`;
 }

@@ -1,8 +1,8 @@
-import type { ToldForecast } from '../answers.js';
+import type { ForecastJson } from 'beamkeep';
 import { figure } from './numbers.js';
 
 /** The forecast as a sentence. */
-export function forecastSentence(forecast: ToldForecast | null): string {
+export function forecastSentence(forecast: ForecastJson | null): string {
   if (forecast === null) return 'Forecast: no slow loss here that supports a date.';
   const { obscuration, ends, median, low, high } = forecast;
   const margin =

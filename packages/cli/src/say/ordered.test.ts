@@ -1,8 +1,8 @@
+import type { FindingJson } from 'beamkeep';
 import { describe, expect, it } from 'vitest';
-import type { ToldFinding } from '../answers.js';
 import { ordered, reaches } from './ordered.js';
 
-const finding = (told: Pick<ToldFinding, 'cause' | 'severity' | 'confidence' | 'start'>): ToldFinding => ({
+const finding = (told: Pick<FindingJson, 'cause' | 'severity' | 'confidence' | 'start'>): FindingJson => ({
   end: told.start,
   ongoing: false,
   summary: '',

@@ -7,6 +7,7 @@ describe('wrap', () => {
     expect(wrap('one two three four', 11, '- ', '  ')).toBe('- one two\n  three\n  four');
   });
   it('lets a long word stand alone', () => expect(wrap('a verylongword b', 6)).toBe('a\nverylongword\nb'));
+  it('keeps a number with its unit', () => expect(wrap('length 12\u00a0min', 10)).toBe('length\n12 min'));
   it('gives one empty line for no words', () => expect(wrap('', 10)).toBe(''));
   it('law: no word is lost, none is moved', () => {
     fc.assert(

@@ -1,6 +1,7 @@
 /**
  * A paragraph in lines no longer than `width`, each but the first led by `hanging`, the first by `first`.
- * A word longer than a line stands alone on one.
+ * A word longer than a line stands alone on one. A no-break space (U+00A0) keeps two words together and is printed as
+ * a plain space.
  */
 export function wrap(text: string, width: number, first = '', hanging = first): string {
   const lines: string[] = [];
@@ -15,5 +16,5 @@ export function wrap(text: string, width: number, first = '', hanging = first): 
     line += empty ? word : ` ${word}`;
     empty = false;
   }
-  return [...lines, line].join('\n');
+  return [...lines, line].join('\n').replaceAll('\u00a0', ' ');
 }
