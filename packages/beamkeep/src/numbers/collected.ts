@@ -1,4 +1,5 @@
 import * as air from './air.js';
+import * as commissioning from './commissioning.js';
 import * as fires from './fires.js';
 import * as fuels from './fuels.js';
 import * as layout from './layout.js';
@@ -39,6 +40,7 @@ const topics: Readonly<Record<string, Topic>> = {
   Visibility: visibility,
   'Response of a detector, by standard': response,
   'Usual settings': settings,
+  Commissioning: commissioning,
   'Smoke rule': smokeRule,
   'Smoke curves, measured': smokeCurves,
   Air: air,
