@@ -1,7 +1,9 @@
+import { spawnSync } from 'node:child_process';
+import { closeSync, existsSync, openSync } from 'node:fs';
 import { open } from 'node:fs/promises';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { beamkeep, logText, type Run, scratch, siteText } from './run.js';
+import { beamkeep, launcher, logText, type Run, scratch, siteText } from './run.js';
 
 const { path, write } = scratch();
 
@@ -159,5 +161,17 @@ describe('a closed pipe', () => {
       const { code, err } = await beamkeep(args, { closeEarly: true });
       expect({ code, err }).toEqual({ code: 0, err: '' });
     }
+  });
+});
+
+describe('a full disk', () => {
+  it.runIf(existsSync('/dev/full'))('is told in one line', () => {
+    const full = openSync('/dev/full', 'w');
+    const { status, stderr } = spawnSync(process.execPath, [launcher, '--help'], { stdio: ['ignore', full, 'pipe'] });
+    closeSync(full);
+    expect({ status, said: stderr.toString() }).toEqual({
+      status: 2,
+      said: 'beamkeep: the output cannot be written (ENOSPC)\n',
+    });
   });
 });

@@ -8,7 +8,8 @@ import { afterAll, beforeAll } from 'vitest';
 
 /** The project's folder. */
 export const root = fileURLToPath(new URL('../..', import.meta.url));
-const launcher = join(root, 'packages/cli/bin/beamkeep.js');
+/** The command's launcher. */
+export const launcher = join(root, 'packages/cli/bin/beamkeep.js');
 const built = join(root, 'packages/cli/dist/run.js');
 
 /** What a run of the command gave. */

@@ -1,14 +1,18 @@
 /* What bin/beamkeep.js runs: the command with the real arguments, streams and environment. */
 import { main } from './main.js';
 
+let lost = false;
 for (const stream of [process.stdout, process.stderr]) {
-  stream.on('error', (error: NodeJS.ErrnoException) => {
+  stream.on('error', ({ code }: NodeJS.ErrnoException) => {
     // Whoever read us has read enough (`| head`): nothing to tell, and nobody to tell it to.
-    if (error.code !== 'EPIPE') throw error;
+    if (code === 'EPIPE' || lost) return;
+    lost = true;
+    process.stderr.write(`beamkeep: the output cannot be written (${code})\n`);
+    process.exitCode = 2;
   });
 }
 
-process.exitCode = await main(process.argv.slice(2), {
+const code = await main(process.argv.slice(2), {
   get stdin() {
     return process.stdin;
   },
@@ -16,3 +20,4 @@ process.exitCode = await main(process.argv.slice(2), {
   stderr: process.stderr,
   env: process.env,
 });
+process.exitCode = lost ? 2 : code;
