@@ -31,8 +31,9 @@ export interface Climb {
  *
  * @param view the beam's record
  * @param left each row's loss with slow course and cycle taken off [dB]
+ * @param raised how much larger the noise is on each row than usual
  */
-export function findClimbs(view: View, left: Float64Array): Climb[] {
+export function findClimbs(view: View, left: Float64Array, raised: Float32Array): Climb[] {
   const { trace } = view;
   const { time } = trace;
   // A median over few samples: the three minutes that serve excursions would hide a growth of seconds.
@@ -46,7 +47,7 @@ export function findClimbs(view: View, left: Float64Array): Climb[] {
   let top = 0;
   const close = () => {
     if (most > 0) {
-      const climb = measure(view, smooth, left, start, top);
+      const climb = measure(view, smooth, left, start, top, raised[top] as number);
       if (climb !== undefined) climbs.push(climb);
     }
   };
@@ -69,12 +70,19 @@ export function findClimbs(view: View, left: Float64Array): Climb[] {
   return climbs;
 }
 
-function measure(view: View, smooth: Float64Array, left: Float64Array, from: number, to: number): Climb | undefined {
+function measure(
+  view: View,
+  smooth: Float64Array,
+  left: Float64Array,
+  from: number,
+  to: number,
+  raised: number,
+): Climb | undefined {
   const { time, until, level } = view.trace;
   const rise = (smooth[to] as number) - (smooth[from] as number);
   const before = (level[to] as number) * 10 ** ((left[to] as number) / 10);
   const lost = before * (10 ** (-(smooth[from] as number) / 10) - 10 ** (-(smooth[to] as number) / 10));
-  const sigma = view.sampleNoise;
+  const sigma = view.sampleNoise * raised;
   if (lost < Math.max(0.03, 5 * sigma, 2 * view.quantum)) return undefined;
   let low = from;
   while (low < to && (smooth[low + 1] as number) - (smooth[from] as number) < 0.1 * rise) low++;

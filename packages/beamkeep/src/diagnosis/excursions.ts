@@ -61,7 +61,7 @@ export interface Bounds {
 export function bounds(view: View): Bounds {
   const sigma = view.sampleNoise;
   const smoothed = (1.25 * sigma) / Math.sqrt(smoothingRows(view.interval));
-  const high = Math.max(0.015, 4 * smoothed, 1.5 * view.quantum);
+  const high = Math.max(0.015, 4 * smoothed, 2.2 * view.quantum);
   return {
     high,
     low: Math.max(0.35 * high, 2.5 * smoothed),
@@ -132,7 +132,13 @@ function runsOf(
       if (si > low * f || di > spike * f) last = i;
     }
     i = last + 1;
-    if (passed) runs.push(tighten(depth, sign, from, last, low));
+    if (!passed) continue;
+    const run = tighten(depth, sign, from, last, low);
+    const before = runs.at(-1);
+    if (sign * (depth[run.from] as number) <= low) continue;
+    if (before !== undefined && run.from <= before.to + 1)
+      runs[runs.length - 1] = { from: before.from, to: Math.max(before.to, run.to) };
+    else runs.push(run);
   }
   return runs;
 }

@@ -79,10 +79,14 @@ export function families(
       if (hours > hoursApart) continue;
       apart.push(hours);
       members.push(other.e);
-      if (!days.has(other.day)) weekdays[((other.day % 7) + 7) % 7] = (weekdays[((other.day % 7) + 7) % 7] as number) + 1;
+      if (!days.has(other.day))
+        weekdays[((other.day % 7) + 7) % 7] = (weekdays[((other.day % 7) + 7) % 7] as number) + 1;
       days.add(other.day);
     }
-    result.set(one.e, { otherDays: days.size, others: apart.length, hoursApart: median(apart),
+    result.set(one.e, {
+      otherDays: days.size,
+      others: apart.length,
+      hoursApart: median(apart),
       members,
       oneWeekday: days.size >= 4 && busiestTwo(weekdays) >= 0.85 * days.size,
     });

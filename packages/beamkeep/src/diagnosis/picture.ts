@@ -27,6 +27,8 @@ export interface Picture {
   readonly kind: ReadonlyMap<Excursion, Kind>;
   readonly climbs: readonly Climb[];
   readonly rough: Roughness;
+  /** How much larger the noise is on each row than usual. */
+  readonly raised: Float32Array;
   /** Stretches in which the obscuration stood past the alarm threshold long enough to be a fire signal. */
   readonly fires: readonly Stretch[];
   /** Visits that concern the beam. */
@@ -53,12 +55,13 @@ export function picture(view: View, fires: readonly Stretch[]): Picture {
   const parts = takeApart(view, slowLimit, { cycleAllowed, notSteps, mask });
   const depth = depths(view, parts);
   const rough = roughness(view, depth);
-  const climbs = findClimbs(view, parts.left);
-  const excursions = allExcursions(view, parts, depth, rough, climbs);
+  const raised = roughFactor(rough, depth.length);
+  const climbs = findClimbs(view, parts.left, raised);
+  const excursions = allExcursions(view, parts, depth, raised, climbs);
   const threshold = 1 - view.beam.alarmThreshold / 100;
   const family = families(view, excursions, (e) => deepest(view, e) <= threshold);
   const days = localDays(view, parts.cells);
-  const base = { view, parts, depth, days, shape, excursions, family, climbs, rough, fires, visits, slowLimit };
+  const base = { view, parts, depth, days, shape, excursions, family, climbs, rough, raised, fires, visits, slowLimit };
   return { ...base, kind: sortExcursions(base) };
 }
 
@@ -74,10 +77,9 @@ function allExcursions(
   view: View,
   parts: Parts,
   depth: Float64Array,
-  rough: Roughness,
+  roughOnly: Float32Array,
   climbs: readonly Climb[],
 ): Excursion[] {
-  const roughOnly = roughFactor(rough, depth.length);
   const raised = raisedBounds(view, parts, roughOnly);
   const found = findExcursions(view, depth, raised);
   if (raised.some((f, i) => f > (roughOnly[i] as number))) {

@@ -25,8 +25,11 @@ export interface Roughness {
   readonly usual: number;
 }
 
-/** Rows in a run: enough to tell a spread; several seconds of a fast log, so that a slow shake shows whole swings. */
-const rowsOfRun = (interval: number): number => Math.max(12, Math.min(256, Math.round(6000 / interval)));
+/**
+ * Rows in a run: enough to tell a spread, and some minutes of a fast log: a shake seen at slow sampling swings as slowly
+ * as its alias.
+ */
+const rowsOfRun = (interval: number): number => Math.max(12, Math.min(256, Math.round(300_000 / interval)));
 
 /** Measures how rough each run of a log is. */
 export function roughness(view: View, depth: Float64Array): Roughness {
@@ -58,7 +61,7 @@ export function roughness(view: View, depth: Float64Array): Roughness {
   }
   const spreads = runs.map((r) => r.spread);
   const usual =
-    runs.length === 0 ? view.sampleNoise : Math.max(quantile(spreads, 0.35), view.quantum / Math.sqrt(12), 1e-5);
+    runs.length === 0 ? view.sampleNoise : Math.max(quantile(spreads, 0.25), view.quantum / Math.sqrt(12), 1e-5);
   return { runs, usual };
 }
 

@@ -116,7 +116,10 @@ function measure(picture: Picture, from: Step | undefined, to: Step | undefined)
     acceleration: n >= 9 && whole > 0 ? (late - early) / whole : Number.NaN,
     swayGrowth: swayed
       ? quantile(sway.subarray(n - third), 0.7) /
-        Math.max(quantile(sway.subarray(0, third), 0.7), (2 * parts.cellNoise * median(sway)) / Math.max(median(sways), 1e-9))
+        Math.max(
+          quantile(sway.subarray(0, third), 0.7),
+          (2 * parts.cellNoise * median(sway)) / Math.max(median(sways), 1e-9),
+        )
       : Number.NaN,
     swayFollows: swayed ? agreement(y, sway) : Number.NaN,
     swayByHeat: warmth !== undefined,
@@ -136,7 +139,9 @@ function withoutDrops(x: Float64Array, y: Float64Array, at: readonly number[], n
     ...drops.map((t) => x.map((v) => (v >= t ? 1 : 0))),
   ];
   const { coefficients } = robustLeastSquares(columns, y, { leastSpread: noise / 2 });
-  return y.map((v, i) => v - drops.reduce((sum, t, k) => sum + ((x[i] as number) >= t ? (coefficients[k + 2] ?? 0) : 0), 0));
+  return y.map(
+    (v, i) => v - drops.reduce((sum, t, k) => sum + ((x[i] as number) >= t ? (coefficients[k + 2] ?? 0) : 0), 0),
+  );
 }
 
 /** Loss at the begin and the end of a series: lines through its first and last parts, read at their outer ends. */

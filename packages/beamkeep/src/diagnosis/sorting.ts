@@ -2,7 +2,7 @@ import { hour } from '../columns/index.js';
 import { cellAt } from './cells.js';
 import type { Climb } from './climbs.js';
 import type { Excursion } from './excursions.js';
-import { hoursBetween, solarHour } from './families.js';
+import { type Family, hoursBetween, solarHour } from './families.js';
 import type { Picture } from './picture.js';
 import { levelOf } from './view.js';
 
@@ -11,8 +11,8 @@ import { levelOf } from './view.js';
  * growth too slow for the smoke rule, or by a family of its like on other days; never by a better story.
  */
 
-/** `block`: something in the path; `smoke`: cannot be told from smoke; `film`: mist; `dust`; `light`; `slow`: other. */
-export type Kind = 'block' | 'smoke' | 'film' | 'dust' | 'light' | 'slow';
+/** `block`: something in the path; `smoke`: cannot be told from smoke; `film`: mist; `dust`; `light`; `rough`: noise; `slow`: other. */
+export type Kind = 'block' | 'smoke' | 'film' | 'dust' | 'light' | 'rough' | 'slow';
 
 type Unsorted = Omit<Picture, 'kind'>;
 
@@ -49,7 +49,9 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   const at = solarHour(view, (e.start + e.end) / 2);
   const f = family.get(e);
   const sharp = long <= 3 * hour && Math.min(e.onset, e.recovery) <= 0.5 * hour && e.onset <= hour;
-  if (e.sign === -1) return sharp ? 'light' : 'slow';
+  if (isNoise(picture, e)) return 'rough';
+  if (e.sign === -1) return sharp || isSwitched(e, f) ? 'light' : 'slow';
+  if (isSwitched(e, f)) return 'light';
   const recurs = f !== undefined && f.otherDays >= familyDays && f.others >= 3;
   const often = f !== undefined && f.otherDays >= 4;
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
@@ -62,6 +64,25 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (filmScore(e, at) > 0) return 'film';
   return recurs && standsOut(picture, e) ? 'dust' : 'slow';
 }
+
+/** A few samples among rougher ones, no deeper than those reach: noise, unless it is deep and lasts. */
+function isNoise({ view, raised }: Unsorted, e: Excursion): boolean {
+  const times = raised[(e.from + e.to) >> 1] as number;
+  if (times < 1.5) return false;
+  const sigma = times * view.sampleNoise;
+  return e.depth < 5 * sigma || e.deepSamples < 6 || e.unevenness > 0.5;
+}
+
+/** Lamps: on and off at the same minute on other days, flat between. */
+const isSwitched = (e: Excursion, f: Family | undefined): boolean =>
+  f !== undefined &&
+  f.otherDays >= 3 &&
+  f.hoursApart < 0.4 &&
+  e.onsetRows <= 2 &&
+  e.recoveryRows <= 2 &&
+  e.deepSamples > 3 &&
+  e.unevenness < 0.35 &&
+  !f.oneWeekday;
 
 /** Above 0 for a smooth dip of hours about the coldest hours; measured on simulated mist and dust. */
 function filmScore(e: Excursion, at: number): number {

@@ -1,5 +1,5 @@
 import { hour, rowAt } from '../columns/index.js';
-import { median, medianAbsoluteDeviation } from '../statistics/index.js';
+import { median, medianAbsoluteDeviation, quantile } from '../statistics/index.js';
 import { type Cells, cellAt, middle } from './cells.js';
 
 /*
@@ -55,16 +55,20 @@ export function findSteps(
     const step = sharpen(time, loss, cells, c, limit);
     if (step === undefined || Math.sign(step.loss) !== Math.sign(j)) continue;
     // Asked at the step itself: a few cells beside it, half a day of an object in the path would tip the median.
-    const lasting = acrossBorder(course, cellAt(cells, time[step.row] as number), long);
-    if (Math.abs(lasting) >= 0.6 * limit && Math.sign(lasting) === Math.sign(j)) steps.push(step);
+    const border = cellAt(cells, time[step.row] as number);
+    const lasting = acrossBorder(course, border, long);
+    if (!(Math.abs(lasting) >= 0.6 * limit) || Math.sign(lasting) !== Math.sign(j)) continue;
+    // Mist and dust come and go, but leave the clearest hours as they were; a step moves those too.
+    const clearest = acrossBorder(course, border, long, 0.15);
+    if (Math.sign(clearest) * Math.sign(j) > 0 && Math.abs(clearest) >= 0.5 * Math.abs(step.loss)) steps.push(step);
   }
   return merge(steps);
 }
 
-/** Jump of the medians of `k` cells before and after a border [dB]. */
-function acrossBorder(course: Float64Array, border: number, k: number): number {
-  const before = median(course.subarray(Math.max(0, border - k), border));
-  const after = median(course.subarray(border, border + k));
+/** Jump of a quantile of `k` cells before and after a border [dB]; the cell with the step in it is on neither side. */
+function acrossBorder(course: Float64Array, border: number, k: number, share = 0.5): number {
+  const before = quantile(course.subarray(Math.max(0, border - k), border), share);
+  const after = quantile(course.subarray(share === 0.5 ? border : border + 1, border + k), share);
   return after - before;
 }
 

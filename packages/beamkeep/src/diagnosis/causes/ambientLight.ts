@@ -44,10 +44,11 @@ export const ambientLight: Cause = {
     const apart = median(at.map((h) => hoursBetween(h, hour)));
     // By chance the window would hold its share of the day.
     const share = all.length / found.length;
-    const confidence = Math.min(
-      0.96,
-      logistic(0.8 * (days.size - 3.5) + 1.5 * (depth / picture.slowLimit - 1.3) + 6 * (share - 0.6)),
-    );
+    const confidence =
+      0.97 *
+      logistic(1.2 * (days.size - 2.6)) *
+      logistic(3.5 * (depth / picture.slowLimit - 1.2)) *
+      logistic(12 * (share - 0.45));
     if (confidence < 0.1) return [];
     return spells(episodesOf(days.values())).map((s) => ({
       start: s.start,

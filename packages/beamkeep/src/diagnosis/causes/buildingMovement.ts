@@ -30,7 +30,9 @@ export const buildingMovement: Cause = {
     const follows = heat === undefined ? 0 : 3 * (heat.explained - 0.4);
     const confidence = Math.min(
       0.98,
-      logistic(2 * (Math.min(3, large / slowLimit) - 1) + 8 * (fit - 0.55) + 0.25 * Math.min(8, swaying.length - 3) + follows),
+      logistic(
+        2 * (Math.min(3, large / slowLimit) - 1) + 8 * (fit - 0.55) + 0.25 * Math.min(8, swaying.length - 3) + follows,
+      ),
     );
     if (confidence < 0.1) return [];
     return spells(swaying.map((d) => [d.start, d.end] as const)).map((spell) => ({

@@ -20,7 +20,7 @@ export const condensation: Cause = {
     const depth = median(all.map((e) => e.depth));
     const length = median(all.map((e) => e.end - e.start)) / hour;
     const at = median(all.map((e) => solarHour(picture.view, (e.start + e.end) / 2 + 12 * hour))) - 12;
-    const confidence = Math.min(0.96, logistic(1.1 * (nights.size - 2) + 2 * (depth / picture.slowLimit - 1.3)));
+    const confidence = 0.97 * logistic(1.6 * (nights.size - 1.7)) * logistic(3.5 * (depth / picture.slowLimit - 1.2));
     const episodes = episodesOf(nights.values());
     return spells(episodes).map((s) => ({
       start: s.start,

@@ -3,7 +3,7 @@ import { median } from '../../statistics/index.js';
 import type { Cause } from '../cause.js';
 import { spells } from '../spells.js';
 import { clockTime, evidence, logistic, percent } from '../wording.js';
-import { daysOf, episodesOf, recent } from './recurring.js';
+import { agreement, daysOf, episodesOf, recent } from './recurring.js';
 
 /** Dust, steam or exhaust from work: ragged partial dips in working hours. */
 export const processAerosol: Cause = {
@@ -22,10 +22,12 @@ export const processAerosol: Cause = {
     const first = Math.min(...hours);
     const last = Math.max(...hours);
     const perDay = all.length / days.size;
-    const confidence = Math.min(
-      0.96,
-      logistic(0.9 * (days.size - 2.5) + 0.5 * (perDay - 1.5) + 1.5 * (depth / picture.slowLimit - 1.5)),
-    );
+    const kept = agreement(hours);
+    const confidence =
+      0.97 *
+      logistic(1.2 * (days.size - 2.2)) *
+      logistic(4 * (depth / picture.slowLimit - 1.2)) *
+      logistic(12 * (kept - 0.4));
     if (confidence < 0.1) return [];
     return spells(episodesOf(days.values())).map((s) => ({
       start: s.start,
@@ -38,6 +40,7 @@ export const processAerosol: Cause = {
         evidence('deepest of a day, median', percent(depth), '%'),
         evidence('dips a day', perDay, ''),
         evidence('days', s.episodes.length, ''),
+        evidence('agreement of the hours, 0 to 1', kept, ''),
         evidence('length of a dip, median', median(all.map((e) => e.end - e.start)) / hour, 'h'),
       ],
     }));

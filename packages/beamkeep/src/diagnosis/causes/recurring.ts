@@ -28,3 +28,14 @@ export const episodesOf = (groups: Iterable<readonly Excursion[]>): (readonly [n
 /** Whether a stretch reaches into the last days of the log. */
 export const recent = (picture: Picture, end: number, days: number): boolean =>
   end >= picture.view.to - days * 86_400_000;
+
+/** How closely hours of the day agree: 1 all the same, 0 spread round the clock. */
+export function agreement(hours: readonly number[]): number {
+  let east = 0;
+  let north = 0;
+  for (const h of hours) {
+    east += Math.cos((h / 24) * 2 * Math.PI);
+    north += Math.sin((h / 24) * 2 * Math.PI);
+  }
+  return hours.length === 0 ? 0 : Math.hypot(east, north) / hours.length;
+}
