@@ -1,5 +1,9 @@
+import type { Trace } from '../columns/index.js';
+import type { Scale } from './scale.js';
+
 /** Buckets in a block. */
-const blockRows = 1 << 12;
+const blockBits = 12;
+const blockRows = 1 << blockBits;
 
 interface Block {
   readonly time: Float64Array;
@@ -44,24 +48,32 @@ export class BucketRows {
     this.length++;
   }
 
-  /** Writes bucket `index` into `bucket`. */
-  read(index: number, bucket: Bucket): void {
-    const block = this.blocks[index >>> 12];
-    if (block === undefined) return;
-    const at = index & (blockRows - 1);
-    bucket.time = block.time[at] as number;
-    bucket.until = block.until[at] as number;
-    bucket.middle = block.middle[at] as number;
-    bucket.low = block.low[at] as number;
-    bucket.high = block.high[at] as number;
-    bucket.spread = block.spread[at] as number;
-    bucket.count = block.count[at] as number;
-  }
-
-  /** Lets go of all buckets. */
-  clear(): void {
-    this.blocks.length = 0;
-    this.length = 0;
+  /**
+   * Writes buckets `from` to `to` (excluded) into the rows of a trace, `row` and those behind it, and lets go of all
+   * before `to`.
+   *
+   * @param scale its readings become shares of clean air
+   */
+  moveInto(trace: Trace, row: number, from: number, to: number, { clean, covered }: Scale): void {
+    const span = clean - covered;
+    for (let index = from; index < to; ) {
+      const which = index >>> blockBits;
+      const block = this.blocks[which] as Block;
+      const end = Math.min(to, (which + 1) << blockBits);
+      const shift = row - from;
+      for (; index < end; index++) {
+        const at = index & (blockRows - 1);
+        const into = index + shift;
+        trace.time[into] = block.time[at] as number;
+        trace.until[into] = block.until[at] as number;
+        trace.level[into] = ((block.middle[at] as number) - covered) / span;
+        trace.low[into] = ((block.low[at] as number) - covered) / span;
+        trace.high[into] = ((block.high[at] as number) - covered) / span;
+        trace.spread[into] = (block.spread[at] as number) / span;
+        trace.count[into] = block.count[at] as number;
+      }
+      if (index === (which + 1) << blockBits) this.blocks[which] = nothing;
+    }
   }
 }
 
@@ -74,6 +86,8 @@ const emptyBlock = (rows: number): Block => ({
   spread: new Float32Array(rows),
   count: new Uint32Array(rows),
 });
+
+const nothing = emptyBlock(0);
 
 /** A bucket to be filled in. */
 export const emptyBucket = (): Bucket => ({ time: 0, until: 0, middle: 0, low: 0, high: 0, spread: 0, count: 0 });

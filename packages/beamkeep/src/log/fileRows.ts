@@ -11,7 +11,7 @@ import { longestLine, tooLong } from './openLog.js';
 import { grow, type RowWindow, rowWindow, shift } from './rowWindow.js';
 
 /** Values held back so that lines out of order can be put in their place. */
-const valuesHeldBack = 1 << 20;
+const valuesHeldBack = 1 << 18;
 /** Most values held where a log is in no order at all. */
 const mostValues = 1 << 25;
 

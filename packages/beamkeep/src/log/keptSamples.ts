@@ -1,88 +1,85 @@
-import type { Bucket } from './bucketRows.js';
-
 /*
  * The samples of eventful buckets. There is room for so many; when it is full, the least eventful buckets give theirs
- * up, down to three quarters of the room, and what is less eventful than those is not let in any more.
+ * up, down to three quarters of the room, and what is no more eventful than those is not let in any more.
  */
 
-interface Segment {
-  /** Bucket of its beam, counted from 0. */
+/** A bucket whose samples are kept. */
+export interface KeptBucket {
+  readonly beam: number;
+  /** Number among the buckets of its beam. */
   readonly bucket: number;
   readonly score: number;
-  readonly time: Float64Array;
-  readonly value: Float64Array;
+  /** Where its samples begin, and how many they are. */
+  from: number;
+  readonly count: number;
 }
+
+/** Share of the room that is left filled when it is cleared. */
+const leftFilled = 0.75;
 
 /** Samples kept for all beams of a log. */
 export class KeptSamples {
-  private readonly beams: Map<number, Segment>[];
+  /** In order of time; those of one beam in order of their numbers. */
+  buckets: KeptBucket[] = [];
+  time: Float64Array = new Float64Array(0);
+  value: Float64Array = new Float64Array(0);
   private used = 0;
   private least = 0;
 
-  constructor(
-    width: number,
-    private readonly room: number,
-  ) {
-    this.beams = Array.from({ length: width }, () => new Map());
-  }
+  constructor(private readonly room: number) {}
 
-  /** Keeps the usable samples of rows `from` to `to` (excluded) of a beam's bucket. */
+  /**
+   * Keeps the usable samples of a bucket, if it is eventful enough.
+   *
+   * @param rows of the times and values: `from` included, `to` not
+   * @param count how many of the rows are usable
+   */
   keep(
-    beam: number,
-    bucket: number,
-    score: number,
+    { beam, bucket, score, count }: Omit<KeptBucket, 'from'>,
     time: Float64Array,
     values: Float64Array,
-    from: number,
-    to: number,
+    rows: { readonly from: number; readonly to: number },
   ): void {
+    if (score <= this.least || count > this.room * leftFilled) return;
+    if (this.used + count > this.room) this.clear();
     if (score <= this.least) return;
-    let count = 0;
-    for (let row = from; row < to; row++) if (!Number.isNaN(values[row] as number)) count++;
-    if (count > this.room) return;
-    const segment = { bucket, score, time: new Float64Array(count), value: new Float64Array(count) };
-    for (let row = from, at = 0; row < to; row++) {
+    this.grow(this.used + count);
+    this.buckets.push({ beam, bucket, score, from: this.used, count });
+    for (let row = rows.from; row < rows.to; row++) {
       const value = values[row] as number;
       if (Number.isNaN(value)) continue;
-      segment.time[at] = time[row] as number;
-      segment.value[at++] = value;
+      this.time[this.used] = time[row] as number;
+      this.value[this.used++] = value;
     }
-    this.beams[beam]?.set(bucket, segment);
-    this.used += count;
-    if (this.used > this.room) this.giveUp();
   }
 
-  private giveUp(): void {
-    const all = this.beams.flatMap((segments) => [...segments.values()]).sort((a, b) => b.score - a.score);
-    let kept = 0;
-    for (const { score, value } of all) {
-      if (kept + value.length > 0.75 * this.room) {
-        this.least = score;
-        break;
-      }
-      kept += value.length;
+  private grow(wanted: number): void {
+    if (wanted <= this.time.length) return;
+    const size = Math.min(this.room, Math.max(2 * this.time.length, wanted, 4096));
+    const larger = (column: Float64Array): Float64Array => {
+      const copy = new Float64Array(size);
+      copy.set(column.subarray(0, this.used));
+      return copy;
+    };
+    this.time = larger(this.time);
+    this.value = larger(this.value);
+  }
+
+  private clear(): void {
+    let left = 0;
+    for (const { score, count } of [...this.buckets].sort((a, b) => b.score - a.score)) {
+      left += count;
+      if (left <= leftFilled * this.room) continue;
+      this.least = score;
+      break;
     }
+    this.buckets = this.buckets.filter(({ score }) => score > this.least);
     this.used = 0;
-    for (const segments of this.beams) {
-      for (const [bucket, { score, value }] of segments) {
-        if (score <= this.least) segments.delete(bucket);
-        else this.used += value.length;
-      }
+    for (const kept of this.buckets) {
+      this.time.copyWithin(this.used, kept.from, kept.from + kept.count);
+      this.value.copyWithin(this.used, kept.from, kept.from + kept.count);
+      kept.from = this.used;
+      this.used += kept.count;
     }
-  }
-
-  /** The samples kept of a bucket. */
-  of(beam: number, bucket: number): { readonly time: Float64Array; readonly value: Float64Array } | undefined {
-    return this.beams[beam]?.get(bucket);
-  }
-
-  /** Rows that a beam's kept samples take instead of one each bucket. */
-  extraRows(beam: number): number {
-    let extra = 0;
-    for (const { value } of this.beams[beam]?.values() ?? []) extra += value.length - 1;
-    return extra;
   }
 }
-
-/** What is needed of a bucket to tell whether something happened in it. */
-export type Summary = Pick<Bucket, 'middle' | 'low' | 'high' | 'spread' | 'count'>;

@@ -40,6 +40,9 @@ export class LineReader {
   /** Rows of the window whose clock reading was shown twice, in order of arrival. */
   doubled: { readonly row: number; readonly stretch: ClockStretch }[] = [];
   private stretch: ClockStretch | undefined;
+  private plainFrom = Number.POSITIVE_INFINITY;
+  private plainTo = Number.NEGATIVE_INFINITY;
+  private offset = 0;
   private readonly times: TimeReader;
   private readonly separatorText: string;
   private readonly joinsClock: boolean;
@@ -80,15 +83,17 @@ export class LineReader {
 
   /** Reads lines the plain way until one is not plain; gives where that one begins. */
   private readPlain(bytes: Uint8Array, from: number, to: number): number {
-    const { window, plan, times } = this;
+    const { window, plan, times, joinsClock } = this;
     const { actions, separator } = plan;
-    const { values, capacity } = window;
+    const { values, capacity, time: rowTime, line: rowLine } = window;
     const decimalComma = plan.decimalComma ? comma : point;
     const lastCell = actions.length - 1;
+    const oneRowALine = plan.columnOf === undefined && plan.absent.length === 0;
+    let { lines } = this;
+    let row = window.count;
     let start = from;
-    while (start < to && window.count < capacity) {
-      const row = window.count;
-      let p = start;
+    let p = from;
+    plainLines: while (start < to && row < capacity) {
       let time = Number.NaN;
       let dateFrom = 0;
       let dateTo = 0;
@@ -111,64 +116,71 @@ export class LineReader {
             else break;
             byte = bytes[++p] as number;
           }
-          let number: number;
+          let number = Number.NaN;
           if (p === first) {
-            if (negative) return start;
-            number = Number.NaN;
+            if (negative) break plainLines;
+          } else if (dot < 0) {
+            if (whole > Number.MAX_SAFE_INTEGER) break plainLines;
+            number = negative ? -whole : whole;
           } else {
-            const decimals = dot < 0 ? 0 : p - dot - 1;
-            if (whole > Number.MAX_SAFE_INTEGER || decimals > 22 || (dot >= 0 && p - first === 1)) return start;
+            const decimals = p - dot - 1;
+            if (whole > Number.MAX_SAFE_INTEGER || decimals > 22 || p - first === 1) break plainLines;
             number = (negative ? -whole : whole) / (powers[decimals] as number);
           }
-          while (byte === space) byte = bytes[++p] as number;
-          if (byte === percent) {
-            byte = bytes[++p] as number;
+          if (byte === space || byte === percent) {
+            while (byte === space) byte = bytes[++p] as number;
+            if (byte === percent) byte = bytes[++p] as number;
             while (byte === space) byte = bytes[++p] as number;
           }
           if (action >= 0) values[action * capacity + row] = number;
           else value = number;
-        } else if (action === timeCell) {
-          if (this.joinsClock) {
-            dateFrom = p;
-            while (byte !== separator && byte !== newline && byte !== quote) byte = bytes[++p] as number;
-            dateTo = p;
-          } else {
-            time = times.read(bytes, p);
-            if (Number.isNaN(time)) return start;
-            p = times.end;
-            byte = bytes[p] as number;
-          }
-        } else if (action === clockCell) {
-          const clockFrom = p;
-          while (byte !== separator && byte !== newline && byte !== quote && byte !== carriageReturn) {
-            byte = bytes[++p] as number;
-          }
-          time = this.readJoined(bytes, dateFrom, dateTo, clockFrom, p);
-          if (Number.isNaN(time)) return start;
-        } else if (action === nameCell) {
-          const nameFrom = p;
-          while (byte !== separator && byte !== newline && byte !== quote) byte = bytes[++p] as number;
-          column = this.plainName(bytes, nameFrom, p);
-          if (column < skipped) return start;
+        } else if (action === timeCell && !joinsClock) {
+          time = times.read(bytes, p);
+          if (Number.isNaN(time)) break plainLines;
+          p = times.end;
+          byte = bytes[p] as number;
         } else {
+          const cellFrom = p;
           while (byte !== separator && byte !== newline && byte !== quote && byte !== carriageReturn) {
             byte = bytes[++p] as number;
+          }
+          if (action === timeCell) {
+            dateFrom = cellFrom;
+            dateTo = p;
+          } else if (action === clockCell) {
+            time = this.readJoined(bytes, dateFrom, dateTo, cellFrom, p);
+            if (Number.isNaN(time)) break plainLines;
+          } else if (action === nameCell) {
+            column = this.plainName(bytes, cellFrom, p);
+            if (column < skipped) break plainLines;
           }
         }
         if (c < lastCell) {
-          if (byte !== separator) return start;
-          p++;
+          if (byte !== separator) break plainLines;
         } else {
           if (byte === carriageReturn) byte = bytes[++p] as number;
-          if (byte !== newline) return start;
-          p++;
+          if (byte !== newline) break plainLines;
         }
+        p++;
       }
-      this.lines++;
-      if (plan.columnOf === undefined) this.commit(row, time);
-      else if (column >= 0) this.put(time, column, value);
+      lines++;
       start = p;
+      if (oneRowALine && (!times.local || this.inStretch(time))) {
+        const instant = times.local ? time - this.offset : time;
+        rowTime[row] = instant;
+        rowLine[row] = lines;
+        if (!(instant > (row > 0 ? (rowTime[row - 1] as number) : window.lastLeft))) window.disordered = true;
+        row++;
+      } else {
+        this.lines = lines;
+        window.count = row;
+        if (plan.columnOf === undefined) this.commit(time);
+        else if (column >= 0) this.put(time, column, value);
+        row = window.count;
+      }
     }
+    this.lines = lines;
+    window.count = row;
     return start;
   }
 
@@ -215,7 +227,7 @@ export class LineReader {
         if (column !== undefined) this.put(time, column, value);
       }
     }
-    if (plan.columnOf === undefined) this.commit(window.count, time);
+    if (plan.columnOf === undefined) this.commit(time);
     return next;
   }
 
@@ -258,58 +270,65 @@ export class LineReader {
 
   /** Long form: adds one reading, to the row of its time where that is the last one. */
   private put(clock: number, column: number, value: number): void {
-    const { window, around, times } = this;
+    const { window, around } = this;
     const { values, capacity, width } = window;
-    const last = window.count - 1;
-    const time = times.local ? this.instant(clock, window.count) : clock;
-    const at = column * capacity + last;
-    if (last >= 0 && window.time[last] === time && Object.is(values[at], around.absent)) {
+    const row = window.count;
+    const time = this.instant(clock);
+    const at = column * capacity + row - 1;
+    if (row > 0 && window.time[row - 1] === time && Object.is(values[at], around.absent)) {
       values[at] = value;
       return;
     }
-    for (let c = 0; c < width; c++) values[c * capacity + window.count] = around.absent;
-    values[column * capacity + window.count] = value;
-    this.add(window.count, time);
+    for (let c = 0; c < width; c++) values[c * capacity + row] = around.absent;
+    values[column * capacity + row] = value;
+    this.add(time);
   }
 
-  /** Keeps the row whose values have been written. */
-  private commit(row: number, clock: number): void {
-    const { window, plan, around, times } = this;
-    for (const column of plan.absent) window.values[column * window.capacity + row] = around.absent;
-    this.add(row, times.local ? this.instant(clock, row) : clock);
+  /** Adds the row whose values have been written. */
+  private commit(clock: number): void {
+    const { window, plan, around } = this;
+    for (const column of plan.absent) window.values[column * window.capacity + window.count] = around.absent;
+    this.add(this.instant(clock));
   }
 
-  private add(row: number, time: number): void {
-    const { window } = this;
+  private add(time: number): void {
+    const { window, around } = this;
+    const row = window.count++;
     window.time[row] = time;
     window.line[row] = this.lines;
     if (!(time > (row > 0 ? (window.time[row - 1] as number) : window.lastLeft))) window.disordered = true;
-    window.count = row + 1;
-  }
-
-  /** Instant of a clock reading without an offset. */
-  private instant(clock: number, row: number): number {
-    let { stretch } = this;
-    if (stretch === undefined || clock < stretch.from || clock >= stretch.to) {
-      stretch = clockStretch(this.around.zone, clock);
-      this.stretch = stretch;
-    }
-    if (stretch.kind !== 'plain') this.noteChange(stretch, row);
-    return clock - stretch.offset;
-  }
-
-  private noteChange(stretch: ClockStretch, row: number): void {
-    const { around } = this;
+    const { stretch } = this;
+    if (!this.times.local || stretch === undefined || stretch.kind === 'plain') return;
     if (stretch.kind === 'doubled') {
       this.doubled.push({ row, stretch });
-      this.window.disordered = true;
-      return;
+      window.disordered = true;
+    } else {
+      const hours = hoursInWords(stretch, around.zone);
+      const told = `${hours} is skipped by the clocks: read as if they had not yet gone forward`;
+      around.notes.note(around.file, this.lines, told);
     }
-    around.notes.note(
-      around.file,
-      this.lines,
-      `${hoursInWords(stretch, around.zone)} is skipped by the clocks: read as if they had not yet gone forward`,
-    );
+  }
+
+  /** Whether a clock reading is turned into an instant as the last one was, by taking off `offset` and no more. */
+  private inStretch(clock: number): boolean {
+    return clock >= this.plainFrom && clock < this.plainTo;
+  }
+
+  /** Instant of a time as it was read; of a doubled hour its first time. */
+  private instant(clock: number): number {
+    if (!this.times.local) return clock;
+    if (!this.inStretch(clock)) {
+      let { stretch } = this;
+      if (stretch === undefined || clock < stretch.from || clock >= stretch.to) {
+        stretch = clockStretch(this.around.zone, clock);
+      }
+      const plain = stretch.kind === 'plain';
+      this.stretch = stretch;
+      this.offset = stretch.offset;
+      this.plainFrom = plain ? stretch.from : Number.POSITIVE_INFINITY;
+      this.plainTo = plain ? stretch.to : Number.NEGATIVE_INFINITY;
+    }
+    return clock - this.offset;
   }
 }
 

@@ -1,65 +1,83 @@
-/** Rows in a block. */
-const blockRows = 1 << 14;
+import { type PackedNumbers, packed, perMillisecond, perReading, unpack } from './packedNumbers.js';
 
-/** Every row of a log: a shared column of times and one column a beam, in blocks that are never copied. */
+/** Rows in a block. */
+const blockRows = 1 << 13;
+
+interface Block {
+  readonly count: number;
+  readonly time: PackedNumbers;
+  readonly columns: readonly PackedNumbers[];
+}
+
+/** Rows of a block, ready to be looked at; only good until the next block is asked for. */
+export interface RawBlock {
+  readonly time: Float64Array;
+  readonly columns: readonly Float64Array[];
+  readonly count: number;
+}
+
+/** Every row of a log: a shared column of times and some columns of readings, packed block by block. */
 export class RawRows {
-  private readonly blocks: { readonly time: Float64Array; readonly columns: readonly Float64Array[] }[] = [];
+  private blocks: Block[] = [];
+  private readonly openTime = new Float64Array(blockRows);
+  private readonly openColumns: readonly Float64Array[];
+  private openCount = 0;
   /** Number of rows. */
   count = 0;
 
-  constructor(private readonly width: number) {}
+  constructor(width: number) {
+    this.openColumns = Array.from({ length: width }, () => new Float64Array(blockRows));
+  }
 
   /** Adds rows `from` to `to` (excluded). */
   add(time: Float64Array, columns: readonly Float64Array[], from: number, to: number): void {
     for (let row = from; row < to; ) {
-      const at = this.count % blockRows;
-      if (at === 0) {
-        const block = Array.from({ length: this.width }, () => new Float64Array(blockRows));
-        this.blocks.push({ time: new Float64Array(blockRows), columns: block });
+      const rows = Math.min(to - row, blockRows - this.openCount);
+      this.openTime.set(time.subarray(row, row + rows), this.openCount);
+      for (const [c, column] of this.openColumns.entries()) {
+        column.set((columns[c] as Float64Array).subarray(row, row + rows), this.openCount);
       }
-      const block = this.blocks.at(-1);
-      if (block === undefined) return;
-      const rows = Math.min(to - row, blockRows - at);
-      block.time.set(time.subarray(row, row + rows), at);
-      block.columns.forEach((column, c) => {
-        column.set((columns[c] as Float64Array).subarray(row, row + rows), at);
-      });
+      this.openCount += rows;
       this.count += rows;
       row += rows;
+      if (this.openCount === blockRows) this.close();
     }
+  }
+
+  private close(): void {
+    const { openTime, openColumns, openCount: count } = this;
+    if (count === 0) return;
+    const time = packed(openTime, count, openTime[0] as number, perMillisecond);
+    this.blocks.push({ count, time, columns: openColumns.map((column) => packed(column, count, 0, perReading)) });
+    this.openCount = 0;
   }
 
   /** Every row, block by block. */
-  *rows(): Generator<{
-    readonly time: Float64Array;
-    readonly columns: readonly Float64Array[];
-    readonly count: number;
-  }> {
-    for (const [at, { time, columns }] of this.blocks.entries()) {
-      yield { time, columns, count: Math.min(blockRows, this.count - at * blockRows) };
+  *rows(): Generator<RawBlock> {
+    this.close();
+    const time = new Float64Array(blockRows);
+    const columns = this.openColumns.map(() => new Float64Array(blockRows));
+    for (const block of this.blocks) {
+      unpack(block.time, time);
+      for (const [c, column] of columns.entries()) unpack(block.columns[c] as PackedNumbers, column);
+      yield { time, columns, count: block.count };
     }
   }
 
-  /** The same, each block let go once it has been used. */
-  *takeRows(): Generator<{
-    readonly time: Float64Array;
-    readonly columns: readonly Float64Array[];
-    readonly count: number;
-  }> {
-    let left = this.count;
+  /** The same, and lets go of them. */
+  *takeRows(): Generator<RawBlock> {
+    yield* this.rows();
+    this.blocks = [];
     this.count = 0;
-    for (let block = this.blocks.shift(); block !== undefined; block = this.blocks.shift()) {
-      yield { ...block, count: Math.min(blockRows, left) };
-      left -= blockRows;
-    }
   }
 
   /** All times in one column. */
   times(): Float64Array {
+    this.close();
     const all = new Float64Array(this.count);
     let at = 0;
-    for (const { time, count } of this.rows()) {
-      all.set(time.subarray(0, count), at);
+    for (const { time, count } of this.blocks) {
+      unpack(time, all.subarray(at));
       at += count;
     }
     return all;
@@ -67,22 +85,24 @@ export class RawRows {
 
   /** Times and values of a column, without the missing ones; the given times themselves where none is missing. */
   usable(column: number, times: Float64Array): { readonly time: Float64Array; readonly value: Float64Array } {
+    this.close();
     const value = new Float64Array(this.count);
-    const kept = new Uint32Array(this.count);
-    let usable = 0;
-    let row = 0;
-    for (const { columns, count } of this.rows()) {
-      const from = columns[column] as Float64Array;
-      for (let i = 0; i < count; i++, row++) {
-        const reading = from[i] as number;
-        if (Number.isNaN(reading)) continue;
-        kept[usable] = row;
-        value[usable++] = reading;
-      }
+    let at = 0;
+    for (const { columns, count } of this.blocks) {
+      unpack(columns[column] as PackedNumbers, value.subarray(at));
+      at += count;
     }
+    let usable = 0;
+    for (const reading of value) if (!Number.isNaN(reading)) usable++;
     if (usable === this.count) return { time: times, value };
     const time = new Float64Array(usable);
-    for (let i = 0; i < usable; i++) time[i] = times[kept[i] as number] as number;
-    return { time, value: value.slice(0, usable) };
+    usable = 0;
+    for (let row = 0; row < this.count; row++) {
+      const reading = value[row] as number;
+      if (Number.isNaN(reading)) continue;
+      time[usable] = times[row] as number;
+      value[usable++] = reading;
+    }
+    return { time, value: value.subarray(0, usable) };
   }
 }

@@ -1,4 +1,4 @@
-import type { Summary } from './keptSamples.js';
+import type { Bucket } from './bucketRows.js';
 
 /*
  * How eventful a bucket is: how far its range and its step from the bucket before stand out of what is usual. What is
@@ -19,7 +19,7 @@ export class RunningNoise {
   constructor(private readonly quantum: number) {}
 
   /** How eventful a bucket is: above 1 it is worth its samples. Buckets come in order of time, each once. */
-  score({ middle, low, high, spread, count }: Summary): number {
+  score({ middle, low, high, spread, count }: Readonly<Bucket>): number {
     const { quantum } = this;
     const step = Number.isNaN(this.last) ? 0 : Math.abs(middle - this.last);
     this.last = middle;

@@ -1,11 +1,23 @@
 import type { Trace } from '../columns/index.js';
-import { emptyBucket } from './bucketRows.js';
+import type { BucketRows } from './bucketRows.js';
 import type { Condenser } from './condenser.js';
+import type { KeptBucket, KeptSamples } from './keptSamples.js';
 import type { Scale } from './scale.js';
 
-/** A trace that holds every sample. */
-export function traceOfSamples(time: Float64Array, linear: Float64Array, { clean, covered }: Scale): Trace {
-  const level = linear.map((reading) => (reading - covered) / (clean - covered));
+/**
+ * A trace that holds every sample.
+ *
+ * @param linear readings proportional to received power; they become the trace's levels, in place
+ * @param same spreads and counts of single samples, for the traces of a log to share
+ */
+export function traceOfSamples(
+  time: Float64Array,
+  linear: Float64Array,
+  { clean, covered }: Scale,
+  same: SingleSamples,
+): Trace {
+  const level = linear;
+  for (let row = 0; row < level.length; row++) level[row] = ((linear[row] as number) - covered) / (clean - covered);
   const single = Float32Array.from(level);
   return {
     time,
@@ -13,17 +25,28 @@ export function traceOfSamples(time: Float64Array, linear: Float64Array, { clean
     level,
     low: single,
     high: single,
-    spread: new Float32Array(level.length),
-    count: new Uint32Array(level.length).fill(1),
+    spread: same.spread.subarray(0, level.length),
+    count: same.count.subarray(0, level.length),
   };
 }
 
+/** What is the same for all traces that hold every sample: spreads of 0, counts of 1. */
+export interface SingleSamples {
+  readonly spread: Float32Array;
+  readonly count: Uint32Array;
+}
+
+/** For traces of up to so many rows. */
+export const singleSamples = (rows: number): SingleSamples => ({
+  spread: new Float32Array(rows),
+  count: new Uint32Array(rows).fill(1),
+});
+
 /** A trace of buckets, and of the samples of eventful ones; the condenser lets go of its buckets. */
-export function traceOfBuckets({ buckets, kept }: Condenser, beam: number, { clean, covered }: Scale): Trace {
-  const rows = buckets[beam];
-  const bucketCount = rows?.length ?? 0;
-  const length = bucketCount + kept.extraRows(beam);
-  const span = clean - covered;
+export function traceOfBuckets({ buckets, kept }: Condenser, beam: number, scale: Scale): Trace {
+  const rows = buckets[beam] as BucketRows;
+  const eventful = kept.buckets.filter((bucket) => bucket.beam === beam);
+  const length = eventful.reduce((sum, { count }) => sum + count - 1, rows.length);
   const trace = {
     time: new Float64Array(length),
     until: new Float64Array(length),
@@ -33,32 +56,29 @@ export function traceOfBuckets({ buckets, kept }: Condenser, beam: number, { cle
     spread: new Float32Array(length),
     count: new Uint32Array(length),
   };
-  const bucket = emptyBucket();
   let row = 0;
-  for (let index = 0; index < bucketCount; index++) {
-    const samples = kept.of(beam, index);
-    if (samples !== undefined) {
-      for (let at = 0; at < samples.time.length; at++, row++) {
-        const level = ((samples.value[at] as number) - covered) / span;
-        trace.time[row] = samples.time[at] as number;
-        trace.until[row] = samples.time[at] as number;
-        trace.level[row] = level;
-        trace.low[row] = level;
-        trace.high[row] = level;
-        trace.count[row] = 1;
-      }
-      continue;
-    }
-    rows?.read(index, bucket);
-    trace.time[row] = bucket.time;
-    trace.until[row] = bucket.until;
-    trace.level[row] = (bucket.middle - covered) / span;
-    trace.low[row] = (bucket.low - covered) / span;
-    trace.high[row] = (bucket.high - covered) / span;
-    trace.spread[row] = bucket.spread / span;
-    trace.count[row] = bucket.count;
-    row++;
+  let bucket = 0;
+  for (const samples of eventful) {
+    rows.moveInto(trace, row, bucket, samples.bucket, scale);
+    row += samples.bucket - bucket;
+    moveSamples(kept, samples, trace, row, scale);
+    row += samples.count;
+    bucket = samples.bucket + 1;
   }
-  rows?.clear();
+  rows.moveInto(trace, row, bucket, rows.length, scale);
   return trace;
+}
+
+function moveSamples(kept: KeptSamples, { from, count }: KeptBucket, trace: Trace, row: number, scale: Scale): void {
+  const span = scale.clean - scale.covered;
+  for (let at = 0; at < count; at++) {
+    const time = kept.time[from + at] as number;
+    const level = ((kept.value[from + at] as number) - scale.covered) / span;
+    trace.time[row + at] = time;
+    trace.until[row + at] = time;
+    trace.level[row + at] = level;
+    trace.low[row + at] = level;
+    trace.high[row + at] = level;
+    trace.count[row + at] = 1;
+  }
 }

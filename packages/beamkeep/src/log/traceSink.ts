@@ -1,4 +1,4 @@
-import { type BeamRecord, type Channel, minute } from '../columns/index.js';
+import { type BeamRecord, type Channel, minute, type Trace } from '../columns/index.js';
 import type { Beam, Site } from '../site/index.js';
 import { ChannelMeans } from './channelMeans.js';
 import { Condenser } from './condenser.js';
@@ -8,7 +8,7 @@ import { ScaleSeen } from './quantum.js';
 import { RawRows } from './rawRows.js';
 import type { RowBlock, RowColumns, RowSink } from './rowBlock.js';
 import { linearStep, type Scale, scaleOf } from './scale.js';
-import { traceOfBuckets, traceOfSamples } from './traceOf.js';
+import { singleSamples, traceOfBuckets, traceOfSamples } from './traceOf.js';
 import { IntervalSeen } from './usualInterval.js';
 
 /*
@@ -24,7 +24,7 @@ export interface TraceLimits {
   readonly eventful: number;
 }
 
-export const traceLimits: TraceLimits = { readings: 4_000_000, eventful: 600_000 };
+export const traceLimits: TraceLimits = { readings: 4_000_000, eventful: 250_000 };
 
 /** Widths that buckets may have: the first that usually holds eight samples. */
 const bucketWidths = [1, 2, 5, 10, 15, 30, 60].map((minutes) => minutes * minute);
@@ -99,8 +99,7 @@ export class TraceSink implements RowSink {
       if (kept === count) return;
       this.condensed = this.condense();
     }
-    const rest = kept === 0 ? readings : readings.map((column) => column.subarray(kept));
-    this.condensed.condenser.add(time.subarray(kept), rest, count - kept);
+    this.condensed.condenser.add(time, readings, kept, count);
   }
 
   /** Goes over from keeping every sample to condensing them. */
@@ -110,14 +109,18 @@ export class TraceSink implements RowSink {
     const width = bucketWidths.find((width) => width >= samplesOfABucket * longest * 1000);
     const condenser = new Condenser(
       width ?? (bucketWidths.at(-1) as number),
-      this.beams.map(({ beam, scale }, at) => linearStep(scale.step(), beam, (scales[at] as Scale).clean)),
-      this.beams.map(({ beam: { alarmThreshold, faultThreshold } }, at) => {
+      this.beams.map(({ beam, scale }, at) => {
         const { clean, covered } = scales[at] as Scale;
-        return [alarmThreshold, faultThreshold].map((percent) => covered + (clean - covered) * (1 - percent / 100));
+        return {
+          step: linearStep(scale.step(), beam, clean),
+          thresholds: [beam.alarmThreshold, beam.faultThreshold].map(
+            (percent) => covered + (clean - covered) * (1 - percent / 100),
+          ),
+        };
       }),
       this.limits.eventful,
     );
-    for (const { time, columns, count } of this.raw.takeRows()) condenser.add(time, columns, count);
+    for (const { time, columns, count } of this.raw.takeRows()) condenser.add(time, columns, 0, count);
     return { condenser, scales };
   }
 
@@ -141,6 +144,12 @@ export class TraceSink implements RowSink {
       const column = this.columnOf(name);
       return column === undefined ? undefined : channels.get(column);
     };
+    const same = singleSamples(this.raw.count);
+    const trace = (at: number, own: Scale): Trace => {
+      if (this.condensed !== undefined) return traceOfBuckets(this.condensed.condenser, at, own);
+      const { time, value } = this.raw.usable(at, times);
+      return traceOfSamples(time, value, own, same);
+    };
     return this.beams.map(({ beam, scale, interval }, at) => {
       const own = scales[at] as Scale;
       const optional = {
@@ -151,21 +160,13 @@ export class TraceSink implements RowSink {
       };
       return {
         id: beam.id,
-        trace:
-          this.condensed === undefined
-            ? this.sampleTrace(at, times, own)
-            : traceOfBuckets(this.condensed.condenser, at, own),
+        trace: trace(at, own),
         intervalSeconds: interval.seconds(),
         quantum: linearStep(scale.step(), beam, own.clean) / (own.clean - own.covered),
         ...Object.fromEntries(Object.entries(optional).filter(([, logged]) => logged !== undefined)),
         assumed: own.assumed,
       };
     });
-  }
-
-  private sampleTrace(at: number, times: Float64Array, scale: Scale) {
-    const { time, value } = this.raw.usable(at, times);
-    return traceOfSamples(time, value, scale);
   }
 }
 

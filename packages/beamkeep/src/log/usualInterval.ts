@@ -1,5 +1,5 @@
 /** Differences that are looked at. */
-const differencesLookedAt = 100_000;
+const differencesLookedAt = 1 << 14;
 
 /** Looks at the first times of a beam's usable samples to tell their usual interval. */
 export class IntervalSeen {
