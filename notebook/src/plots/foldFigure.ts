@@ -44,7 +44,7 @@ export function foldFigure(fold: DayFold, scale: Scale, zoneName: string, width:
   const layout: Partial<Layout> = {
     width,
     height: foldHeight,
-    margin: { l, r: 70, t: 6, b: 44 },
+    margin: { l, r: 70, t: 12, b: 44 },
     paper_bgcolor: 'rgba(0,0,0,0)',
     plot_bgcolor: 'rgba(0,0,0,0)',
     font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },

@@ -65,7 +65,7 @@ export function marginFigure(
   const layout: Partial<Layout> = {
     width,
     height: marginHeight,
-    margin: { l, r, t: 8, b: 34 },
+    margin: { l, r, t: 8, b: 40 },
     paper_bgcolor: 'rgba(0,0,0,0)',
     plot_bgcolor: 'rgba(0,0,0,0)',
     font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },

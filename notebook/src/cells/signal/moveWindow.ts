@@ -13,9 +13,9 @@ export function kept(window: Window, whole: Window): Window | null {
   return { from, to: from + length };
 }
 
-/** A window about a finding: the stretch and as much again around it. */
+/** A window about a finding: the stretch and some room around it. */
 export function around({ start, end }: { start: number; end: number }, { from, to }: Window): Window | null {
-  const room = Math.max(0.6 * (end - start), (to - from) / 400, 15 * 60_000);
+  const room = Math.max(0.25 * (end - start), (to - from) / 400, 15 * 60_000);
   return kept({ from: start - room, to: end + room }, { from, to });
 }
 

@@ -1,0 +1,55 @@
+import AxeBuilder from '@axe-core/playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Desk, desk, openSmall, settled } from './notebook.js';
+
+let here: Desk;
+beforeAll(async () => {
+  here = await desk();
+}, 60_000);
+afterAll(() => here?.close());
+
+describe('for everyone', () => {
+  it.each([
+    ['light', 1280],
+    ['dark', 1280],
+    ['light', 400],
+  ] as const)('axe finds nothing: %s, %i px wide', async (colorScheme, width) => {
+    const { page, close } = await here.open({ colorScheme, viewport: { width, height: 900 } });
+    await settled(page);
+    await page.locator('.add-button').last().click();
+    await page.locator('.menu:popover-open').getByText('a note of your own').click();
+    for (const summary of await page.locator('summary').all()) await summary.click();
+    // What stands inside a picture (role img) is hidden from readers: looking into it only takes time.
+    const { violations } = await new AxeBuilder({ page }).exclude('.plot > div').analyze();
+    expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+    await close();
+  });
+
+  it('a narrow page does not scroll sideways', async () => {
+    const { page, close } = await openSmall(here, { viewport: { width: 400, height: 900 } });
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(400);
+    await close();
+  });
+
+  it('moves through the log by keys alone', async () => {
+    const { page, close } = await openSmall(here);
+    const where = page.locator('.where').first();
+    const whole = await where.textContent();
+    await page.locator('.lanes').first().focus();
+    await page.keyboard.press('n');
+    await expect.poll(() => page.locator('.chosen').textContent()).toMatch(/^1 /);
+    await page.keyboard.press('+');
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(() => where.textContent()).not.toBe(whole);
+    await page.keyboard.press('0');
+    await expect.poll(() => where.textContent()).toBe(whole);
+    await close();
+  });
+
+  it('every plot has a sentence', async () => {
+    const { page, close } = await openSmall(here);
+    for (const plot of await page.locator('.plot').all())
+      expect((await plot.getAttribute('aria-label'))?.length).toBeGreaterThan(20);
+    await close();
+  });
+});

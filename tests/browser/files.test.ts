@@ -1,0 +1,129 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Desk, desk, dropFiles, type OpenNotebook, plotsDrawn } from './notebook.js';
+import { smallLog, smallSite } from './smallLog.js';
+
+let here: Desk;
+let open: OpenNotebook;
+let folder = '';
+beforeAll(async () => {
+  here = await desk();
+  folder = await mkdtemp(join(tmpdir(), 'notebook-'));
+  open = await here.open();
+  await open.page.locator('.cell-log').waitFor();
+}, 60_000);
+afterAll(async () => {
+  await here?.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+const site = { name: 'hall.json', text: smallSite() };
+
+describe('files from outside', () => {
+  it('a gzipped log of several members and its site', async () => {
+    const { page } = open;
+    const text = smallLog();
+    const cut = text.indexOf('\n', text.length / 2) + 1;
+    const zipped = Buffer.concat([gzipSync(text.slice(0, cut)), gzipSync(text.slice(cut))]);
+    await dropFiles(page, [{ name: 'hall.csv.gz', text: zipped }, site]);
+    await page.locator('table.beams', { hasText: 'north' }).waitFor();
+    await plotsDrawn(page);
+    await expect(page.locator('.cell-log .answer').textContent()).resolves.toMatch(
+      /hall\.csv\.gz holds 14,401 lines from 1 Jun 2027, 05:45 .* Asia\/Kathmandu/,
+    );
+    const north = page.getByLabel('Findings of beam north');
+    await expect(north.textContent()).resolves.toMatch(/Knocked out of aim/);
+    await expect(page.getByLabel('Findings of beam south').textContent()).resolves.not.toMatch(/act/);
+  });
+
+  it('a log that cannot be used says what is wrong, and the last good one comes back by undo', async () => {
+    const { page } = open;
+    await dropFiles(page, [{ name: 'poem.csv', text: 'roses,violets\nred,blue\n' }]);
+    const trouble = page.locator('.cell-log .trouble');
+    await trouble.waitFor();
+    await expect(trouble.textContent()).resolves.toMatch(/This log cannot be used: .*poem\.csv/);
+    await expect(page.locator('.cell-signal').textContent()).resolves.toMatch(/has not been read/);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.locator('table.beams', { hasText: 'north' }).waitFor();
+  });
+
+  it('a site file that cannot be used names the key', async () => {
+    const { page } = open;
+    await dropFiles(page, [{ name: 'hall.json', text: smallSite().replace('"separation"', '"seperation"') }]);
+    await expect
+      .poll(() => page.locator('.cell-log .trouble').textContent())
+      .toMatch(/hall\.json.*seperation.*separation/);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.locator('table.beams', { hasText: 'north' }).waitFor();
+  });
+
+  it.each([
+    ['empty', ''],
+    ['binary', Buffer.from(Array.from({ length: 5000 }, (_, i) => (i * 37) % 256))],
+    ['named .gz and not gzip', 'time,north,south\n'],
+  ])('refuses a file that is %s in words', async (_what, text) => {
+    const { page } = open;
+    await dropFiles(page, [{ name: 'odd.csv.gz', text }]);
+    const told = page.locator('.cell-log .trouble .told');
+    await expect.poll(() => told.textContent()).toMatch(/odd\.csv\.gz/);
+    await expect(told.textContent()).resolves.not.toMatch(/at .*\.js/);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.locator('table.beams', { hasText: 'north' }).waitFor();
+  });
+
+  it('stops a long reading for good', async () => {
+    const { page } = open;
+    const [header = '', ...lines] = smallLog().trimEnd().split('\n');
+    const path = join(folder, 'long.csv');
+    await writeFile(path, `${header}\n${`${lines.join('\n')}\n`.repeat(60)}`);
+    await page.getByLabel('Log files and site file').setInputFiles(path);
+    await page.locator('.progress').getByRole('button', { name: 'Stop' }).click();
+    await expect.poll(() => page.locator('.cell-log .trouble').textContent()).toMatch(/Reading was stopped/);
+    await expect(page.locator('table.beams').count()).resolves.toBe(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.locator('table.beams', { hasText: 'north' }).waitFor();
+  });
+
+  it('asks for the site of a log that comes without one', async () => {
+    const fresh = await here.open();
+    const { page } = fresh;
+    await page.locator('.cell-log').waitFor();
+    await dropFiles(page, [{ name: 'hall.csv', text: smallLog() }]);
+    const form = page.locator('.site-form');
+    await form.waitFor();
+    await expect(form.getByLabel('What column north is').inputValue()).resolves.toBe('beam');
+    for (const name of ['north', 'south'])
+      await form
+        .getByRole('group', { name: `Beam ${name}` })
+        .getByLabel('Separation')
+        .fill('40');
+    await form.getByLabel('Time zone').selectOption('UTC');
+    await form.getByRole('button', { name: 'Use this site' }).click();
+    await page.locator('table.beams', { hasText: 'north' }).waitFor();
+    await expect(page.locator('.cell-log .answer').textContent()).resolves.toMatch(/1 Jun 2027, 00:00 .* UTC/);
+    await fresh.close();
+  });
+});
+
+describe('hostile names', () => {
+  const names = ['<img src=x onerror="document.title=1">', '__proto__'] as const;
+
+  it('are shown as text everywhere', async () => {
+    const { page, errors } = open;
+    const seen = errors.length;
+    await dropFiles(page, [
+      { name: '<b>bold.csv', text: smallLog(names) },
+      { name: 'hall.json', text: smallSite(names, '<script>document.title=1</script>') },
+    ]);
+    await page.locator('table.beams', { hasText: '__proto__' }).waitFor();
+    await plotsDrawn(page);
+    await expect(page.title()).resolves.toBe('beamkeep');
+    await expect(page.locator('main img').count()).resolves.toBe(0);
+    await expect(page.locator('.head').textContent()).resolves.toMatch(/<script>document\.title=1<\/script>/);
+    await expect(page.locator('.lane-head').first().textContent()).resolves.toMatch(/^<img src=x/);
+    expect(errors.slice(seen).filter((error) => !/Content Security Policy/.test(error))).toEqual([]);
+  });
+});

@@ -1,0 +1,153 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Desk, desk, openSmall, plotsDrawn, settled } from './notebook.js';
+
+let here: Desk;
+beforeAll(async () => {
+  here = await desk();
+}, 60_000);
+afterAll(() => here?.close());
+
+async function writeNote(page: Page, text: string): Promise<void> {
+  await page.locator('.add-button').first().click();
+  await page.locator('.menu:popover-open').getByText('a note of your own').click();
+  await page.getByLabel('Note in Markdown').fill(text);
+}
+
+const saved = (page: Page) => page.locator('.saved', { hasText: 'saved in this browser' });
+
+describe('what is kept', () => {
+  it('undo and redo, by buttons and by keys', async () => {
+    const { page, close } = await here.open();
+    await page.locator('.cell').first().waitFor();
+    const count = await page.locator('.cell').count();
+    await page.locator('.cell-units').getByRole('button', { name: 'remove' }).click();
+    await expect(page.locator('.cell').count()).resolves.toBe(count - 1);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => page.locator('.cell').count()).toBe(count);
+    await page.keyboard.press('Control+Shift+z');
+    await expect.poll(() => page.locator('.cell').count()).toBe(count - 1);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.locator('.cell-units').getByRole('button', { name: 'up' }).click();
+    await page.locator('.cell-units').getByRole('button', { name: 'fold', exact: true }).click();
+    await expect(page.locator('.cell-units .cell-body').count()).resolves.toBe(0);
+    await close();
+  });
+
+  it('the sheet and its log come back at the next visit', async () => {
+    const { page, close } = await openSmall(here);
+    await page.getByLabel('Title of this sheet').fill('North hall in June');
+    await saved(page).waitFor();
+    await page.reload();
+    await page.locator('table.beams', { hasText: 'north' }).waitFor();
+    await expect(page.getByLabel('Title of this sheet').inputValue()).resolves.toBe('North hall in June');
+    await close();
+  });
+
+  it('a note is Markdown, and nothing in it can act', async () => {
+    const { page, close } = await here.open();
+    await page.locator('.cell').first().waitFor();
+    await writeNote(
+      page,
+      'The **third** bay.\n\n<img src=x onerror="document.title=1"><script>document.title=2</script>\n\n[x](javascript:document.title=3)',
+    );
+    await page.getByRole('button', { name: 'Done' }).click();
+    await page.locator('.prose strong', { hasText: 'third' }).waitFor();
+    await expect(page.locator('.prose img, .prose script').count()).resolves.toBe(0);
+    await expect(page.locator('.prose a[href^="javascript"]').count()).resolves.toBe(0);
+    await expect(page.title()).resolves.toBe('beamkeep');
+    await close();
+  });
+
+  it('saves to one file with its log, and opens it elsewhere', async () => {
+    const first = await openSmall(here);
+    await writeNote(first.page, 'seen on site');
+    const download = first.page.waitForEvent('download');
+    await first.page.getByRole('button', { name: 'Save with log' }).click();
+    const buffer = await readFile(await (await download).path());
+    await first.close();
+
+    const second = await here.open();
+    await second.page.locator('.cell-log').waitFor();
+    await second.page
+      .getByLabel('A saved worksheet')
+      .setInputFiles([{ name: 'june.json', mimeType: 'application/json', buffer }]);
+    await second.page.locator('table.beams', { hasText: 'north' }).waitFor();
+    await second.page.locator('.prose', { hasText: 'seen on site' }).waitFor();
+    await second.close();
+  });
+
+  it('refuses a damaged file and a newer version in words, and keeps what was open', async () => {
+    const { page, close } = await openSmall(here);
+    const open = async (text: string): Promise<string | null> => {
+      await page
+        .getByLabel('A saved worksheet')
+        .setInputFiles([{ name: 'sheet.json', mimeType: 'application/json', buffer: Buffer.from(text) }]);
+      await page.locator('.notice').waitFor();
+      const told = await page.locator('.notice p').textContent();
+      await page.locator('.notice').getByRole('button', { name: 'Close' }).click();
+      return told;
+    };
+    expect(await open('{"format": "beamkeep-sheet/1", "title": ')).toMatch(
+      /sheet\.json cannot be opened.*not complete JSON/,
+    );
+    expect(await open('{"format": "beamkeep-sheet/7"}')).toMatch(/version 7.*newer notebook.*stays as it was/);
+    await expect(page.locator('.finding').count()).resolves.toBeGreaterThan(0);
+    await close();
+  });
+
+  it('opens without a network at the second visit', async () => {
+    const { page, close } = await openSmall(here);
+    await page.evaluate('navigator.serviceWorker.ready');
+    await expect.poll(() => page.evaluate('navigator.serviceWorker.controller !== null')).toBe(true);
+    await page.context().setOffline(true);
+    await page.reload();
+    await settled(page);
+    await close();
+  });
+});
+
+describe('what goes out', () => {
+  it('the report is one light file that shows the plots and needs nothing', async () => {
+    const { page, close } = await openSmall(here, { colorScheme: 'dark' });
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Report' }).click();
+    const path = await (await download).path();
+    const html = await readFile(path, 'utf8');
+    expect(html).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/);
+    const report = await page.context().newPage();
+    const asked: string[] = [];
+    report.on('request', (request) => asked.push(request.url()));
+    await report.setContent(html);
+    await expect(report.locator('img[src^="data:image/svg"]').count()).resolves.toBe(
+      await page.locator('.plot').count(),
+    );
+    await expect(report.locator('.finding').count()).resolves.toBe(await page.locator('.finding').count());
+    await expect(report.locator('button, select, input').count()).resolves.toBe(0);
+    expect(asked.filter((url) => !url.startsWith('data:'))).toEqual([]);
+    await close();
+  });
+
+  it('prints light in the dark theme, with its plots', async () => {
+    const { page, close } = await openSmall(here, { colorScheme: 'dark' });
+    const pdf = await page.pdf({ format: 'A4' });
+    expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
+    await plotsDrawn(page);
+    await close();
+  });
+
+  it('findings go out as CSV and as JSON', async () => {
+    const { page, close } = await openSmall(here);
+    const text = async (button: string): Promise<string> => {
+      const download = page.waitForEvent('download');
+      await page.getByRole('button', { name: button }).click();
+      return readFile(await (await download).path(), 'utf8');
+    };
+    const csv = await text('Save as CSV');
+    expect(csv.split('\r\n')[0]).toMatch(/^number,beam,cause,severity/);
+    expect(csv).toMatch(/,misalignment-step,/);
+    expect(JSON.parse(await text('Save as JSON')).format).toBe('beamkeep-diagnosis/1');
+    await close();
+  });
+});

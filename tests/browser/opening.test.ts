@@ -1,0 +1,88 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Desk, desk, type OpenNotebook, settled } from './notebook.js';
+
+let here: Desk;
+let open: OpenNotebook;
+beforeAll(async () => {
+  here = await desk();
+  open = await here.open();
+  await settled(open.page);
+}, 60_000);
+afterAll(() => here?.close());
+
+describe('a fresh visit', () => {
+  it('opens with the invented demo and tells why', async () => {
+    const { page } = open;
+    await expect(page.locator('.head').textContent()).resolves.toMatch(/invented/);
+    await expect(page.locator('table.beams tbody tr').count()).resolves.toBe(4);
+    await expect(page.locator('.cell-findings').textContent()).resolves.toMatch(/Knocked out of aim/);
+    await expect(page.locator('.cell-findings').textContent()).resolves.toMatch(/Cannot be told from smoke/);
+    await expect.poll(() => page.locator('.cell-margin .plot').count()).toBe(4);
+  });
+
+  it('draws and tells time on the clock of the site', async () => {
+    const { page } = open;
+    await expect(page.locator('.cell-signal .xtitle').last().textContent()).resolves.toMatch(/time in Europe\/Lisbon/);
+    await expect(page.locator('.where').first().textContent()).resolves.toMatch(/^1 Feb 2027, 00:00/);
+  });
+
+  it('goes to the stretch of a finding and back to the whole', async () => {
+    const { page } = open;
+    const where = page.locator('.where').first();
+    const whole = await where.textContent();
+    await page
+      .locator('.finding')
+      .filter({ hasText: 'Cannot be told from smoke' })
+      .first()
+      .getByText('Show on the plot')
+      .click();
+    await expect.poll(() => where.textContent()).not.toBe(whole);
+    await expect(page.locator('.chosen').textContent()).resolves.toMatch(/Cannot be told from smoke/);
+    await page.getByRole('button', { name: 'Whole log' }).click();
+    await expect.poll(() => where.textContent()).toBe(whole);
+  });
+
+  it('switches obscuration, level and loss', async () => {
+    const { page } = open;
+    for (const [scale, title] of [
+      ['level %', 'level [%]'],
+      ['loss dB', 'loss [dB]'],
+      ['obscuration %', 'obscuration [%]'],
+    ] as const) {
+      await page.locator('.cell-signal').getByLabel(scale, { exact: true }).check();
+      await expect.poll(() => page.locator('.cell-signal .ytitle').first().textContent()).toBe(title);
+    }
+  });
+
+  it('has no button that sends a chart away, and asks nothing of another origin', async () => {
+    const { page, requests } = open;
+    await expect(page.locator('.modebar-btn').count()).resolves.toBe(0);
+    await expect(page.getByRole('button', { name: /share|cloud|send/i }).count()).resolves.toBe(0);
+    const origin = new URL(here.url).origin;
+    const foreign = requests.filter(
+      (url) => !url.startsWith(`${origin}/some/where/else/`) && !/^(data|blob):/.test(url),
+    );
+    expect(foreign).toEqual([]);
+  });
+
+  it('says nothing on the console but what the policy forbids of the plotting library’s styles', async () => {
+    expect(open.errors.filter((error) => !/inline style.*Content Security Policy/.test(error))).toEqual([]);
+  });
+
+  it('shows the stretch in sight as a table', async () => {
+    const { page } = open;
+    await page.getByText('The stretch in sight as a table').click();
+    await expect.poll(() => page.locator('.cell-signal .table tbody tr').count()).toBe(24);
+    await expect(page.locator('.cell-signal .table thead').textContent()).resolves.toBe('fromB1B2B3B4');
+  });
+
+  it('converts units', async () => {
+    const { page } = open;
+    const cell = page.locator('.cell-units');
+    await cell.getByLabel('Value').fill('35');
+    await cell.getByLabel('Smoke crossed [m]').fill('50');
+    await expect.poll(() => cell.locator('tr', { hasText: 'loss per metre' }).textContent()).toMatch(/0\.03742/);
+    await cell.getByLabel('Value').fill('-1');
+    await expect.poll(() => cell.textContent()).toMatch(/must|0 or more/);
+  });
+});
