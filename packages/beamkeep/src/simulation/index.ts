@@ -1,9 +1,12 @@
 export { curveLoss, type MeasuredCurve } from './effects/measured.js';
 export { type Electronics, quietElectronics } from './electronics.js';
-export { gaussianLobe, type Lobe } from './lobe.js';
+export { aimLoss, gaussianLobe, type Lobe } from './lobe.js';
+export { measuredCurves, type NamedCurve } from './measuredCurves.js';
+export { plainScenario } from './plainScenario.js';
 export { type Random, random } from './random.js';
 export { plainRecording, type Recording } from './recording/recording.js';
 export type { BeamPlan, Effect, GainControl, Scenario, SideChannel, VisitPlan } from './scenario.js';
+export { type CurveScenarioOptions, curveScenario } from './scenarios/curveScenario.js';
 export { type Happening, happenings } from './scenarios/happening.js';
 export { type RangeSet, rangeSets } from './scenarios/ranges.js';
 export { type ScenariosOptions, type Seeded, scenarioAt, scenarios } from './scenarios/scenarios.js';

@@ -1,6 +1,7 @@
 import { random } from '../random.js';
 import type { Scene } from '../scene.js';
 import type { Mishaps } from './mishaps.js';
+import type { Recording } from './recording.js';
 import { stamp } from './stamp.js';
 import { decimals } from './unit.js';
 
@@ -62,7 +63,7 @@ export function* lines(
         text = [...time, ...cells.map((value, k) => cell(k, value))].join(separator) + lineEnd;
       }
       for (const [k, value] of cells.entries()) shown[k] = value;
-      if (broken[i] === 1) text = breakLine(text, draw, lineEnd);
+      if (broken[i] === 1) text = breakLine(text, draw, recording);
     }
     const delay = late[i] as number;
     if (delay > 0 && text !== '') waiting.push({ at: i + delay, text });
@@ -73,8 +74,9 @@ export function* lines(
 }
 
 /** A line as a logger leaves it when power fails or a cable is bad. */
-function breakLine(text: string, draw: ReturnType<typeof random>, lineEnd: string): string {
+function breakLine(text: string, draw: ReturnType<typeof random>, { separator, lineEnd }: Recording): string {
   const line = text.slice(0, Math.max(0, text.indexOf(lineEnd)));
   const cut = line.slice(0, draw.integer(1, Math.max(1, Math.min(12, line.length - 1))));
-  return draw.pick([cut, `${cut}#?`, '-- reset --', '\u0000\u0000\u0000', `${cut}${cut.slice(0, 4)}E`]) + lineEnd;
+  const hollow = line.replaceAll(/[^,;\t]/g, '');
+  return draw.pick([cut, `${cut}#?`, '-- reset --', hollow, `${cut}${cut.slice(0, 4)}E${separator}`]) + lineEnd;
 }
