@@ -1,7 +1,8 @@
+export { type BlockCovariance, blockCovariance } from './blockCovariance.js';
 export { type ChangeOptions, changePoints, type Segmentation, segmentation } from './changes/changePoints.js';
 export { binomialInterval } from './distributions/binomialInterval.js';
 export { chiSquareProbability, chiSquareQuantile } from './distributions/chiSquare.js';
-export { normalProbability, normalQuantile } from './distributions/normal.js';
+export { errorFunction, normalProbability, normalQuantile } from './distributions/normal.js';
 export { studentProbability, studentQuantile } from './distributions/student.js';
 export { type LinearFit, leastSquares } from './leastSquares.js';
 export { longRunSpread } from './longRunSpread.js';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { normalProbability, normalQuantile } from './normal.js';
+import { errorFunction, normalProbability, normalQuantile } from './normal.js';
 
 describe('normalQuantile and normalProbability', () => {
   it('scipy.stats.norm 1.10.1: the deviations of usual limits, and far out', () => {
@@ -26,4 +26,14 @@ describe('normalQuantile and normalProbability', () => {
     expect(normalProbability(Number.NaN)).toBeNaN();
     expect([normalProbability(-Infinity), normalProbability(0), normalProbability(Infinity)]).toEqual([0, 0.5, 1]);
   });
+});
+
+describe('errorFunction', () => {
+  it('Abramowitz and Stegun, Table 7.1 (from memory): 0.5 and 1', () => {
+    expect(errorFunction(0.5)).toBeCloseTo(0.5204998778, 10);
+    expect(errorFunction(-1)).toBeCloseTo(-0.8427007929, 10);
+  });
+  it('small arguments keep their digits: 2 x over the root of pi', () =>
+    expect(errorFunction(1e-9) / 1e-9).toBeCloseTo(2 / Math.sqrt(Math.PI), 12));
+  it('ends and nothing', () => expect([errorFunction(Infinity), errorFunction(0)]).toEqual([1, 0]));
 });

@@ -17,6 +17,15 @@ export function normalProbability(z: number): number {
 }
 
 /**
+ * Error function: share of the normal distribution of variance 1/2 within x of its middle, with the sign of x.
+ *
+ * @param x any number
+ * @returns -1 to 1
+ * @example errorFunction(0.5) // 0.5205
+ */
+export const errorFunction = (x: number) => Math.sign(x) * incompleteGamma(0.5, x * x).below;
+
+/**
  * Deviation below which a share of the standard normal distribution lies.
  *
  * @param probability 0 to 1
