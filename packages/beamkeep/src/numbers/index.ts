@@ -1,5 +1,18 @@
 export { gravity, usualAir } from './air.js';
 export {
+  chineseThreshold,
+  cleanDrift,
+  coverTolerance,
+  filterTolerance,
+  movementShare,
+  quietFilterHold,
+  residueCaution,
+  residueRatio,
+  russianThreshold,
+  signalAllowance,
+  strayShare,
+} from './commissioning.js';
+export {
   growthHeat,
   growthHeatRound,
   growthTimes,
@@ -33,6 +46,7 @@ export {
   greatestRise,
   greatestSpeed,
   layerShape,
+  leastWarmth,
   mccaffrey,
   mirrorImages,
   plumeFlow,

@@ -335,3 +335,12 @@ export const layerShape = {
   least: { value: 0.9, unit: '1', source: 'NFPA 92, smoke layer interface', seen: 'from memory' },
   most: { value: 14, unit: '1', source: 'NFPA 92, smoke layer interface', seen: 'from memory' },
 } satisfies Record<string, Sourced>;
+
+/** Warmth on its axis below which a plume counts as carried off by draughts. */
+export const leastWarmth = {
+  value: 1,
+  unit: 'K',
+  source: 'air of a hall differs by that much from place to place',
+  seen: 'own choice',
+  note: 'its smoke then counts as mixed through the whole hall, which is the careful choice',
+} satisfies Sourced;

@@ -1,5 +1,5 @@
 export { type Air, densityWarmer, hallAir } from './air.js';
-export { type JetBeam, type JetFire, jetOpticalDepth } from './beam/jetLoss.js';
+export { type JetBeam, type JetFire, type JetPiece, jetExtinction, jetPieces } from './beam/jetLoss.js';
 export { plumeDepth } from './beam/plumeLoss.js';
 export {
   plumeTop,
@@ -35,7 +35,7 @@ export {
   growthNamed,
   growthTime,
 } from './fire/growth.js';
-export { type Hall, layerFilling, type SmokeLayer } from './layer.js';
+export { type Hall, layerFilling, lifts, type SmokeLayer } from './layer.js';
 export { type Place, places, plumeBeside } from './plume/besideWalls.js';
 export { cornerFlameHeight, flameHeight, smallFlameHeight, wallFlameHeight } from './plume/flameHeight.js';
 export {

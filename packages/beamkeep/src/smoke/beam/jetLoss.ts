@@ -8,10 +8,40 @@ import { ceilingJet, jetDepth } from '../ceiling/ceilingJet.js';
  *     Y(r) = (smoke rate / convective heat) x cp x dT(r)
  *
  * as long as the ceiling takes no heat; where it does, there is more smoke than this. The jet's warmth is that of the
- * convective heat, as NUREG-1805, ch. 11, works it: the whole heat would make more of the smoke. The beam crosses every radius from
- * its distance to the axis out to two ceiling heights, as far as the data go, wherever the jet is deep enough.
+ * convective heat, as NUREG-1805, ch. 11, works it: the whole heat would make more of the smoke. The beam crosses every
+ * radius from its distance to the axis out to two ceiling heights, as far as the data go, wherever the jet is deep
+ * enough.
  * Source: derived from Alpert's laws; a check by the flow of the jet (2 pi r x depth x speed) agrees within a third.
  */
+
+/** What feeds the jet. */
+export interface JetFire {
+  /** [kW], more than 0 */
+  readonly convectiveHeat: number;
+  /** [kg/s] */
+  readonly smokeRate: number;
+}
+
+/**
+ * Extinction coefficient of the ceiling jet at a radius.
+ *
+ * @param fire convective heat and smoke
+ * @param ceiling height above the fuel [m], more than 0
+ * @param radius from the axis [m], 0 or more
+ * @param specificExtinction of the smoke at the beam's wavelength [m2/kg]
+ * @returns [1/m], natural
+ */
+export function jetExtinction(
+  { convectiveHeat, smokeRate }: JetFire,
+  ceiling: number,
+  radius: number,
+  specificExtinction: number,
+  air: Air = hallAir,
+): number {
+  const { rise } = ceilingJet(convectiveHeat, ceiling, radius);
+  const share = (smokeRate / convectiveHeat) * air.specificHeat * rise;
+  return specificExtinction * share * densityWarmer(air, rise);
+}
 
 /** Where a level beam runs under a ceiling. */
 export interface JetBeam {
@@ -23,52 +53,26 @@ export interface JetBeam {
   readonly ends: readonly [number, number];
 }
 
-/** What feeds the jet. */
-export interface JetFire {
-  /** [kW], more than 0 */
-  readonly convectiveHeat: number;
-  /** [kg/s] */
-  readonly smokeRate: number;
+/** A short piece of a beam in the jet, at one radius. */
+export interface JetPiece {
+  readonly radius: number;
+  readonly length: number;
 }
 
-const steps = 48;
+/** Pieces on each side of the point nearest to the axis, out to where the data end. */
+const pieces = 64;
 
 /**
- * Optical depth of the ceiling jet on one crossing of a level beam, natural logarithm.
+ * The pieces of a beam that a ceiling jet reaches; a piece counts for both sides of the point nearest to the axis.
  *
- * @param fire convective heat and smoke
  * @param ceiling height above the fuel [m], more than 0
- * @param beam where it runs
- * @param specificExtinction of the smoke at the beam's wavelength [m2/kg]
- * @returns optical depth, 0 or more; 0 where the jet is nowhere as deep as the beam
  */
-export function jetOpticalDepth(
-  { convectiveHeat, smokeRate }: JetFire,
-  ceiling: number,
-  { below, aside, ends }: JetBeam,
-  specificExtinction: number,
-  air: Air = hallAir,
-): number {
+export function jetPieces(ceiling: number, { below, aside, ends }: JetBeam): JetPiece[] {
   const reach = ceilingJetReach.radius.value * ceiling;
-  if (aside >= reach || jetDepth(ceiling, reach) < below) return 0;
-  const extinction = (x: number): number => {
-    const radius = Math.hypot(x, aside);
-    const jet = ceilingJet(convectiveHeat, ceiling, radius);
-    if (jet.depth < below) return 0;
-    const share = (smokeRate / convectiveHeat) * air.specificHeat * jet.rise;
-    return specificExtinction * share * densityWarmer(air, jet.rise);
-  };
-  const far = Math.sqrt(reach ** 2 - aside ** 2);
-  return ends.reduce((sum, end) => sum + integral(extinction, Math.min(end, far)), 0);
-}
-
-/** Integral from 0 to `end` by the midpoint rule, finer near 0, where the jet is thickest. */
-function integral(of: (x: number) => number, end: number): number {
-  let sum = 0;
-  for (let i = 0; i < steps; i++) {
-    const from = end * (i / steps) ** 2;
-    const to = end * ((i + 1) / steps) ** 2;
-    sum += of((from + to) / 2) * (to - from);
-  }
-  return sum;
+  if (aside >= reach) return [];
+  const step = Math.sqrt(reach ** 2 - aside ** 2) / pieces;
+  return Array.from({ length: pieces }, (_, i) => ({
+    radius: Math.hypot((i + 0.5) * step, aside),
+    length: ends.reduce((sum, end) => sum + Math.min(Math.max(end - i * step, 0), step), 0),
+  })).filter(({ radius, length }) => length > 0 && jetDepth(ceiling, radius) >= below);
 }

@@ -5,10 +5,11 @@ import { type Air, hallAir } from '../air.js';
 import { riseHeight, warmestRoof } from '../ceiling/stratification.js';
 import { transportLag } from '../ceiling/transportLag.js';
 import { convective, type DesignFire } from '../fire/designFire.js';
-import { layerFilling, type SmokeLayer } from '../layer.js';
+import { layerFilling, lifts, type SmokeLayer } from '../layer.js';
 import { type Place, plumeBeside } from '../plume/besideWalls.js';
 import { refuseUnlessAbove0, refuseUnlessFrom0 } from '../refuse.js';
-import { jetOpticalDepth } from './jetLoss.js';
+import { arrivals } from './arrivals.js';
+import { jetExtinction, jetPieces } from './jetLoss.js';
 import { plumeDepth } from './plumeLoss.js';
 
 /*
@@ -19,7 +20,8 @@ import { plumeDepth } from './plumeLoss.js';
  *     jet     the thin layer that runs out under the ceiling from above the fire
  *     layer   the smoke that has gathered under the whole roof
  *
- * The greatest, not the sum: they are the same smoke at three stages. Where warm air stops the plume below the roof,
+ * The greatest, not the sum: they are the same smoke at three stages. To it comes the haze of a fire too weak to lift
+ * its smoke, which draughts mix through the hall. Where warm air stops the plume below the roof,
  * there is no jet, and the layer hangs at that height until the fire has grown.
  */
 
@@ -65,12 +67,12 @@ export interface SmokeCurve {
   readonly heat: Float64Array;
   /** Loss of the beam [dB]; NaN once the fire is not known any more. */
   readonly decibels: Float64Array;
-  /** Which of the three it was: 0 none, 1 plume, 2 jet, 3 layer. */
+  /** Which smoke it mostly was: a row of `smokeStages`. */
   readonly from: Uint8Array;
 }
 
-/** Names of the three, by the number in `SmokeCurve.from`. */
-export const smokeStages = ['none', 'plume', 'jet', 'layer'] as const;
+/** Names of what a beam sees, by the number in `SmokeCurve.from`. */
+export const smokeStages = ['none', 'haze', 'plume', 'jet', 'layer'] as const;
 
 /** How high the plume of a fire rises in this scene [m above the fuel]. */
 export function plumeTop({ ceiling, gradient = 0, roofRise = 0 }: SmokeScene, convectiveHeat: number): number {
@@ -93,101 +95,78 @@ export function plumeTop({ ceiling, gradient = 0, roofRise = 0 }: SmokeScene, co
  */
 export function smokeOnBeam(scene: SmokeScene, seconds: number): SmokeCurve {
   checkScene(scene, seconds);
-  const { fire, beam } = scene;
+  const { fire, beam, specificExtinction } = scene;
   const rows = seconds + 1;
-  const curve = {
-    seconds: Float64Array.from({ length: rows }, (_, i) => i),
-    heat: Float64Array.from({ length: rows }, (_, i) => fire.heat(i)),
-    decibels: new Float64Array(rows),
-    from: new Uint8Array(rows),
-  };
-  const times = crossings(beam.layout);
+  const heat = Float64Array.from({ length: rows }, (_, second) => fire.heat(second));
+  const plume = plumeDepths(scene, heat);
+  const jet = jetDepths(scene, heat);
   const layers = gathered(scene, seconds);
-  const direct = arrivals(scene, seconds);
+  const decibels = new Float64Array(rows);
+  const from = new Uint8Array(rows);
+  const perDepth = (10 / Math.LN10) * crossings(beam.layout);
   for (let i = 0; i < rows; i++) {
-    const rising = direct[i] as Arrival;
-    const spread = layerDepth(layers[i], scene);
-    const depth = Number.isNaN(curve.heat[i]) ? Number.NaN : Math.max(rising.depth, spread);
-    curve.decibels[i] = (10 / Math.LN10) * times * depth;
-    curve.from[i] = !(depth > 0) ? 0 : spread >= rising.depth ? 3 : rising.stage;
+    const mixed = specificExtinction * (layers[i]?.mixed ?? 0) * beam.separation;
+    const stages = [
+      mixed,
+      mixed + (plume[i] as number),
+      mixed + (jet[i] as number),
+      mixed + layerDepth(layers[i], scene),
+    ];
+    const depth = Math.max(...stages);
+    from[i] = depth > 0 ? 1 + stages.indexOf(depth) : 0;
+    decibels[i] = Number.isNaN(heat[i]) ? Number.NaN : perDepth * depth;
   }
-  return curve;
+  return { seconds: Float64Array.from(heat, (_, second) => second), heat, decibels, from };
 }
 
-interface Arrival {
-  readonly depth: number;
-  readonly stage: 1 | 2;
+/** Optical depth of the plume at the beam, one crossing, as it arrives. */
+function plumeDepths(scene: SmokeScene, heat: Float64Array): Float64Array {
+  const { fire, diameter, place = 'free', air = hallAir, beam, specificExtinction } = scene;
+  const { radiativeShare } = fire.fuel;
+  return arrivals(
+    heat.map((now, second) => {
+      const passes = beam.height <= plumeTop(scene, convective(fire.fuel, now));
+      if (!passes || !lifts(now, fire, diameter, beam.height, air)) return 0;
+      const plume = plumeBeside(place, { heat: now, radiativeShare, diameter }, beam.height, air);
+      return plumeDepth(plume, fire.smoke(second), specificExtinction, beam.aside, air);
+    }),
+    lagsOf(heat, (now) => transportLag(now, beam.height, 0).rising),
+  );
 }
 
-/** Smoke on its way, and the seconds that it takes. */
-interface Parcel extends Arrival {
-  readonly lag: number;
-}
-
-const nothing: Arrival = { depth: 0, stage: 1 };
-
-/** What has come up from the fire by every second: the latest smoke that has arrived by then. */
-function arrivals(scene: SmokeScene, seconds: number): Arrival[] {
-  const arrived: Arrival[] = Array.from({ length: seconds + 1 }, () => nothing);
-  const parcels = parcelsOf(scene, seconds);
-  let settled = seconds + 1; // smoke of a growing fire overtakes what left before it: what is overtaken does not count
-  for (let left = seconds; left >= 0; left--) {
-    const { lag, ...arrival } = parcels[left] as Parcel;
-    const at = Math.ceil(left + lag);
-    for (let i = at; i < settled; i++) arrived[i] = arrival;
-    settled = Math.min(settled, at);
-  }
-  return arrived;
-}
-
-/** What leaves the fire in every second. Where the fire is out, clear air follows as slowly as its last smoke. */
-function parcelsOf(scene: SmokeScene, seconds: number): Parcel[] {
-  let lag = Number.POSITIVE_INFINITY;
-  return Array.from({ length: seconds + 1 }, (_, second) => {
-    const heat = scene.fire.heat(second);
-    if (!(heat > 0)) return { ...nothing, lag };
-    const sent = parcel(scene, second, heat);
-    lag = sent.lag;
-    return sent;
+/** Optical depth of the ceiling jet along the beam, one crossing: every piece of it at its own lag. */
+function jetDepths(scene: SmokeScene, heat: Float64Array): Float64Array {
+  const { fire, diameter, ceiling, air = hallAir, beam, specificExtinction } = scene;
+  const { along = 0.5, separation, height, aside } = beam;
+  const ends = [along * separation, (1 - along) * separation] as const;
+  const feeds = Array.from(heat, (now, second) => {
+    const convectiveHeat = convective(fire.fuel, now);
+    const runs = plumeTop(scene, convectiveHeat) >= ceiling && lifts(now, fire, diameter, ceiling, air);
+    return runs ? { convectiveHeat, smokeRate: fire.smoke(second) } : undefined;
   });
+  const depth = new Float64Array(heat.length);
+  for (const { radius, length } of jetPieces(ceiling, { below: ceiling - height, aside, ends })) {
+    const extinction = Float64Array.from(feeds, (feed) =>
+      feed === undefined ? 0 : jetExtinction(feed, ceiling, radius, specificExtinction, air),
+    );
+    const lags = lagsOf(heat, (now) => {
+      const { rising, outward } = transportLag(now, ceiling, radius);
+      return rising + outward;
+    });
+    arrivals(extinction, lags).forEach((value, i) => {
+      depth[i] = (depth[i] as number) + value * length;
+    });
+  }
+  return depth;
 }
 
-/** What the smoke of one second does to the beam, and how late it is. */
-function parcel(scene: SmokeScene, second: number, heat: number): Parcel {
-  const { fire, diameter, place = 'free', ceiling, air = hallAir, beam, specificExtinction } = scene;
-  const convectiveHeat = convective(fire.fuel, heat);
-  const smokeRate = fire.smoke(second);
-  const top = plumeTop(scene, convectiveHeat);
-  const plume =
-    beam.height <= top
-      ? plumeDepth(
-          plumeBeside(place, { heat, radiativeShare: fire.fuel.radiativeShare, diameter }, beam.height, air),
-          smokeRate,
-          specificExtinction,
-          beam.aside,
-          air,
-        )
-      : 0;
-  const { along = 0.5, separation } = beam;
-  const jet =
-    top >= ceiling
-      ? jetOpticalDepth(
-          { convectiveHeat, smokeRate },
-          ceiling,
-          {
-            below: ceiling - beam.height,
-            aside: beam.aside,
-            ends: [along * separation, (1 - along) * separation],
-          },
-          specificExtinction,
-          air,
-        )
-      : 0;
-  if (jet > plume) {
-    const { rising, outward } = transportLag(heat, ceiling, beam.aside);
-    return { depth: jet, stage: 2, lag: rising + outward };
-  }
-  return { depth: plume, stage: 1, lag: transportLag(heat, beam.height, 0).rising };
+/** Lag of what leaves in every second. Where the fire is out, clear air follows as slowly as its last smoke. */
+function lagsOf(heat: Float64Array, lagOf: (heat: number) => number): Float64Array {
+  let lag = Number.POSITIVE_INFINITY;
+  return heat.map((now) => {
+    if (now > 0) lag = lagOf(now);
+    return lag;
+  });
 }
 
 function gathered(scene: SmokeScene, seconds: number): readonly SmokeLayer[] {
