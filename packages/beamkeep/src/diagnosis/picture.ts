@@ -2,6 +2,7 @@ import type { Stretch } from '../columns/index.js';
 import { rowAt } from '../columns/index.js';
 import type { Visit } from '../site/index.js';
 import { median, robustSpread, rollingMedian } from '../statistics/index.js';
+import { findBlocks } from './blocks.js';
 import { type Climb, findClimbs } from './climbs.js';
 import { type DailyShape, dailyShape, mayBeMovement } from './cycleKind.js';
 import { bounds, depths, type Excursion, excursionAbout, findExcursions } from './excursions.js';
@@ -10,7 +11,6 @@ import { type LocalDay, localDays } from './localDays.js';
 import { courseNoise } from './noise.js';
 import { type Roughness, roughFactor, roughness } from './roughness.js';
 import { type Kind, sortExcursions } from './sorting.js';
-import type { Step } from './steps.js';
 import { between, bridge, type Parts, takeApart } from './takeApart.js';
 import { levelOf, type View } from './view.js';
 
@@ -43,16 +43,16 @@ const leastShare = 0.015;
 /** Measures a beam. */
 export function picture(view: View, fires: readonly Stretch[]): Picture {
   const visits = view.site.visits.filter((v) => v.beam === undefined || v.beam === view.beam.id);
-  const first = takeApart(view, leastShare, { cycleAllowed: true, notSteps: new Set() });
+  const blocks = findBlocks(view);
+  const shaded = new Uint8Array(view.trace.time.length);
+  for (const { from, to } of blocks) shaded.fill(1, from, to);
+  const first = takeApart(view, leastShare, { cycleAllowed: true, mask: shaded });
   const hourly = courseNoise(first.cells.level, view.quantum / Math.sqrt(12) / 2);
   const slowLimit = Math.max(leastShare, 3 * hourly, 1.5 * view.quantum);
   const shape = dailyShape(view, first, 4.343 * slowLimit);
   const cycleAllowed = mayBeMovement(shape);
-  const second = takeApart(view, slowLimit, { cycleAllowed, notSteps: new Set() });
-  const pairs = objectPairs(view, second, visits);
-  const notSteps = new Set(pairs.flatMap(([a, b]) => [a.row, b.row]));
-  const mask = maskOf(view, second, pairs);
-  const parts = takeApart(view, slowLimit, { cycleAllowed, notSteps, mask });
+  const second = takeApart(view, slowLimit, { cycleAllowed, mask: shaded });
+  const parts = takeApart(view, slowLimit, { cycleAllowed, mask: maskOf(view, second, shaded) });
   const depth = depths(view, parts);
   const rough = roughness(view, depth);
   const raised = roughFactor(rough, depth.length);
@@ -139,35 +139,10 @@ export function deepest(view: View, e: Excursion): number {
   return low;
 }
 
-/** A loss and, within days, its return by the same amount: something stood in the path and was taken away. */
-function objectPairs(view: View, parts: Parts, visits: readonly Visit[]): [Step, Step][] {
-  const { time } = view.trace;
-  const pairs: [Step, Step][] = [];
-  const { steps } = parts;
-  for (let k = 0; k + 1 < steps.length; k++) {
-    const down = steps[k] as Step;
-    const up = steps[k + 1] as Step;
-    if (!(down.loss > 0 && up.loss < 0)) continue;
-    const days = ((time[up.row] as number) - (time[down.row] as number)) / 86_400_000;
-    const lost = 1 - levelOf(down.loss);
-    const same = Math.abs(down.loss + up.loss) < Math.max(0.25 * down.loss, 0.15);
-    const at = time[up.row] as number;
-    const worked = visits.some(
-      (v) => (v.work === 'realigned' || v.work === 'cleaned') && Math.abs(v.time - at) < 86_400_000,
-    );
-    if (same && !worked && ((lost > 0.1 && days < 4) || (lost > 0.4 && days < 30))) {
-      pairs.push([down, up]);
-      k++;
-    }
-  }
-  return pairs;
-}
-
 /** Rows of clear events, so that the slow course and the cycle are fitted without them. */
-function maskOf(view: View, parts: Parts, pairs: readonly [Step, Step][]): Uint8Array {
+function maskOf(view: View, parts: Parts, shaded: Uint8Array): Uint8Array {
   const n = view.trace.time.length;
-  const mask = new Uint8Array(n);
-  for (const [down, up] of pairs) mask.fill(1, down.row, up.row);
+  const mask = Uint8Array.from(shaded);
   const depth = depths(view, parts);
   const { high } = bounds(view);
   let masked = 0;
@@ -180,9 +155,5 @@ function maskOf(view: View, parts: Parts, pairs: readonly [Step, Step][]): Uint8
   }
   for (const m of mask) masked += m;
   // What fills more than half of the log is no event: fitting must see it.
-  if (masked > 0.55 * n) {
-    mask.fill(0);
-    for (const [down, up] of pairs) mask.fill(1, down.row, up.row);
-  }
-  return mask;
+  return masked > 0.55 * n ? shaded : mask;
 }

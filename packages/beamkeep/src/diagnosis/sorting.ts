@@ -108,7 +108,9 @@ function standsOut({ parts, view }: Unsorted, e: Excursion): boolean {
   const half = Math.round((12 * hour) / cells.width);
   const day = cycle.subarray(Math.max(0, at - half), at + half);
   const sway = levelOf(slow[at] as number) * ((Math.max(...day) - Math.min(...day)) / 4.343);
-  return e.depth > 0.5 * sway || e.raggedness > 2 || e.end - e.start < 2 * hour;
+  if (sway < 0.012) return true;
+  // Beside a large sway only what comes in minutes is no part of it.
+  return e.depth > 0.7 * sway || (e.onset < 0.4 * hour && e.depth > 0.35 * sway && e.end - e.start < 3 * hour);
 }
 
 /** Fast in, flat, fast out: an object. */

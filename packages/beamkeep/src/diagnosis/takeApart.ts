@@ -36,8 +36,6 @@ export interface Guides {
   readonly mask?: Uint8Array;
   /** False when the daily repetition is no movement, so that it must stay in what is left. */
   readonly cycleAllowed: boolean;
-  /** Steps already known to be the two ends of an object in the path. */
-  readonly notSteps: ReadonlySet<number>;
 }
 
 /**
@@ -69,7 +67,7 @@ export function takeApart(view: View, leastStep: number, guides: Guides): Parts 
     const flat = minus(course, cycle);
     const rowsLeft = offRows(view, cells, cycle);
     const leastDecibels = 4.342944819032518 * perDb * leastStep;
-    steps = findSteps(trace.time, rowsLeft, cells, flat, leastDecibels).filter((s) => !guides.notSteps.has(s.row));
+    steps = findSteps(trace.time, rowsLeft, cells, flat, leastDecibels);
     slow = slowCourse(cells, flat, trace.time, steps, dayCells);
   }
   const left = offRows(view, cells, cycle, slow, steps);

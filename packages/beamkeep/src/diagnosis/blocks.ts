@@ -1,0 +1,94 @@
+import { day, hour } from '../columns/index.js';
+import { median, quantile } from '../statistics/index.js';
+import type { View } from './view.js';
+
+/*
+ * Objects in the path, found before anything else: two sharp edges of the same size, down and up, with a flat level
+ * between them. They are found on the samples alone, so that one which stands for a day does not bend the slow course
+ * that it would be measured against.
+ */
+
+/** An object in the path, as rows: the first that it shades, and the first after it. */
+export interface Block {
+  readonly from: number;
+  readonly to: number;
+}
+
+interface Edge {
+  /** First row on the far side. */
+  readonly row: number;
+  /** Change of the natural log of the level: negative for a loss. */
+  readonly change: number;
+}
+
+/** Rows on each side whose middle makes the level beside an edge. */
+const handful = 3;
+/** Least share of the light that an object of hours takes; less could be mist or dust. */
+const leastShare = 0.12;
+/** Longest an object stands: days, or weeks where it takes nearly all. */
+const longest = 4 * day;
+const longestDeep = 30 * day;
+const deep = 0.45;
+
+/** Finds objects that stand for some samples at least. */
+export function findBlocks(view: View): Block[] {
+  const edges = sharpEdges(view);
+  const { time, level } = view.trace;
+  const blocks: Block[] = [];
+  for (let k = 0; k < edges.length; k++) {
+    const down = edges[k] as Edge;
+    if (down.change >= 0) continue;
+    const before = median(level.subarray(Math.max(0, down.row - 6), down.row - 1));
+    for (let j = k + 1; j < Math.min(edges.length, k + 12); j++) {
+      const up = edges[j] as Edge;
+      const length = (time[up.row] as number) - (time[down.row] as number);
+      if (length > longestDeep) break;
+      if (up.change <= 0) continue;
+      const after = median(level.subarray(up.row + 1, up.row + 7));
+      const inner = level.subarray(down.row + 1, up.row - 1);
+      if (inner.length < 2) continue;
+      const middle = median(inner);
+      const lost = 1 - middle / before;
+      if (lost < leastShare || (length > longest && lost < deep)) continue;
+      const back = Math.abs(after / before - 1) < Math.max(0.25 * lost, 0.03);
+      const flat = quantile(inner, 0.9) - quantile(inner, 0.1) < Math.max(0.15 * lost * before, 6 * view.sampleNoise);
+      if (!back || !flat) continue;
+      const worked = view.site.visits.some(
+        (v) =>
+          (v.beam === undefined || v.beam === view.beam.id) &&
+          (v.work === 'realigned' || v.work === 'cleaned') &&
+          Math.abs(v.time - (time[up.row] as number)) < 12 * hour,
+      );
+      if (worked && length > 12 * hour) continue;
+      blocks.push({ from: down.row, to: up.row });
+      k = j;
+      break;
+    }
+  }
+  return blocks;
+}
+
+/** Places where the level changes by a tenth or more between one handful of samples and the next. */
+function sharpEdges(view: View): Edge[] {
+  const { level } = view.trace;
+  const n = level.length;
+  const dark = Math.max(0.01, 2 * view.sampleNoise);
+  const least = Math.max(0.1, 8 * view.sampleNoise);
+  const edges: Edge[] = [];
+  const change = (i: number): number => {
+    const a = median(level.subarray(i - handful, i));
+    const b = median(level.subarray(i + 1, i + 1 + handful));
+    return Math.log(Math.max(b, dark) / Math.max(a, dark));
+  };
+  for (let i = handful; i + handful < n; i++) {
+    // A quick look first: most rows have no edge near them.
+    if (Math.abs((level[i + 1] as number) - (level[i - 1] as number)) < least * 0.7) continue;
+    const here = change(i);
+    if (Math.abs(here) < least) continue;
+    const last = edges.at(-1);
+    if (last !== undefined && i - last.row <= handful && Math.sign(last.change) === Math.sign(here)) {
+      if (Math.abs(here) > Math.abs(last.change)) edges[edges.length - 1] = { row: i, change: here };
+    } else edges.push({ row: i, change: here });
+  }
+  return edges;
+}
