@@ -7,7 +7,7 @@ import { type LogShape, logShape } from './logShape.js';
 import { onlyOther } from './onlyOther.js';
 import { type RowColumns, type WantedColumn, wantedColumns } from './rowBlock.js';
 import { notFound, theOnly } from './theOnly.js';
-import { timeFormatOf } from './timeFormatOf.js';
+import { timeFormats } from './timeFormats.js';
 import { workedOutFormat } from './workedOutFormat.js';
 
 /*
@@ -35,7 +35,7 @@ const mostUnwanted = 100;
 export function logPlan(heads: readonly LogHead[], site: Site, notes: NoteBook): LogPlan {
   const wanted = wantedColumns(site);
   const shapes = heads.map((head) => logShape(head, site, wanted));
-  const formats = heads.map((head) => timeFormatOf(head, site, notes));
+  const formats = timeFormats(heads, site, notes);
   const claimed = new Set(wanted.flatMap(({ name }) => name ?? []));
   const names = wanted.map(({ name, by }) => name ?? onlyOther(shapes, claimed, by, notes));
   const unwanted = new Set<string>();

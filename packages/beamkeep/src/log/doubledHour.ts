@@ -36,7 +36,7 @@ export function resolveDoubledHours(
       ? 'is shown twice by the clocks: its two times were told apart by the order of lines'
       : `is shown twice by the clocks and nothing tells its two times apart: read as the ${turn === 0 ? 'second' : 'first'}`;
     const first = window.line[rows[0] ?? 0] as number;
-    notes.note(file, first, `${hoursInWords(stretch, zone)} ${told}`, undefined, rows.length);
+    notes.note(file, first, `${hoursInWords(stretch, zone)} ${told}`, { lines: rows.length });
   }
 }
 

@@ -2,6 +2,7 @@ import { UsageError } from '../columns/index.js';
 import type { Site } from '../site/index.js';
 import { newline } from './cells.js';
 import { resolveDoubledHours } from './doubledHour.js';
+import { dropFarTimes } from './farTimes.js';
 import type { NoteBook } from './inputNotes.js';
 import type { LinePlan } from './linePlan.js';
 import { LineReader } from './lineReader.js';
@@ -51,10 +52,11 @@ export async function* fileRows(
   let dropped = 0;
   let disorderly = false;
 
-  const settle = () => {
+  const settle = (whole: boolean) => {
+    resolveDoubledHours(reader, window, file, site.timeZone, notes);
+    dropped += dropFarTimes(window, file, notes, whole);
     if (!window.disordered) return;
     const count = window.count;
-    resolveDoubledHours(reader, window, file, site.timeZone, notes);
     const mending = mend(window, file, notes, absent, plan.columnOf !== undefined);
     dropped += mending.dropped;
     disorderly = mending.moved > count / 10;
@@ -65,7 +67,7 @@ export async function* fileRows(
       grow(window, Math.min(2 * window.capacity, 2 * held));
       return 0;
     }
-    settle();
+    settle(false);
     if (disorderly) {
       if (2 * window.capacity * width > mostValues) {
         throw new UsageError(
@@ -124,7 +126,7 @@ export async function* fileRows(
     carry(Uint8Array.of(newline));
     yield* parse(carried, 0, carriedLength);
   }
-  settle();
+  settle(true);
   if (window.count > 0) yield block(window, window.count);
   tally.lines = reader.lines;
   tally.dropped += reader.dropped + dropped;

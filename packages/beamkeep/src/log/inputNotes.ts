@@ -30,16 +30,24 @@ interface OpenNote {
   readonly file: string;
 }
 
+/** What a note says beside its kind. */
+export interface NoteDetail {
+  /** The words of the note, where they are not the kind alone. */
+  readonly what?: string;
+  /** Text found in the log, put in quotes behind the kind. */
+  readonly found?: string;
+  /** How many lines are concerned, 1 when left out. */
+  readonly lines?: number;
+}
+
 /** Collects notes; equal ones are counted together, so that their number stays small whatever the log holds. */
 export interface NoteBook {
   /**
    * @param file name of the source
    * @param line first line concerned
-   * @param kind what it is about, without the particulars: what is told when there are too many of it
-   * @param found the text found, when it belongs to the note
-   * @param lines how many lines are concerned
+   * @param kind one of few: what is told when there is too much of it to be told one by one
    */
-  note(file: string, line: number, kind: string, found?: string, lines?: number): void;
+  note(file: string, line: number, kind: string, detail?: NoteDetail): void;
   /** @param files how many sources the log has: a note names its file when there are several */
   list(files: number): InputNote[];
 }
@@ -48,26 +56,23 @@ export interface NoteBook {
 export function noteBook(): NoteBook {
   const kinds = new Map<string, Map<string, OpenNote>>();
   return {
-    note(file, line, kind, found, lines = 1) {
+    note(file, line, kind, { what = kind, found, lines = 1 } = {}) {
       const key = `${file}\n${kind}`;
-      let notes = kinds.get(key);
-      if (notes === undefined) {
-        notes = new Map();
-        kinds.set(key, notes);
-      }
-      let what = found === undefined ? kind : `${kind}: ${quoted(found)}`;
-      if (!notes.has(what) && notes.size >= notesOfAKind) what = `${kind}: others`;
-      const known = notes.get(what);
-      if (known === undefined) notes.set(what, { line, lines, what, file });
+      const notes = kinds.get(key) ?? new Map<string, OpenNote>();
+      kinds.set(key, notes);
+      let words = found === undefined ? what : `${what}: ${quoted(found)}`;
+      if (!notes.has(words) && notes.size >= notesOfAKind) words = `${kind}: others`;
+      const known = notes.get(words);
+      if (known === undefined) notes.set(words, { line, lines, what: words, file });
       else {
         known.lines += lines;
-        if (line < known.line) known.line = line;
+        known.line = Math.min(known.line, line);
       }
     },
     list(files) {
       const all = [...kinds.values()].flatMap((notes) => [...notes.values()]);
-      const order = new Map([...new Set(all.map(({ file }) => file))].map((file, at) => [file, at]));
-      all.sort((a, b) => (order.get(a.file) ?? 0) - (order.get(b.file) ?? 0) || a.line - b.line);
+      const order = [...new Set(all.map(({ file }) => file))];
+      all.sort((a, b) => order.indexOf(a.file) - order.indexOf(b.file) || a.line - b.line);
       return all.map(({ line, lines, what, file }) =>
         files > 1 ? { line, lines, what, file } : { line, lines, what },
       );

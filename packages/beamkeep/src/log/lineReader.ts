@@ -1,7 +1,7 @@
 import { strFromU8, strToU8 } from 'fflate';
 import { carriageReturn, cellCountTrouble, cellNumber, cellsOf, comma, newline } from './cells.js';
 import { type TimeReader, timeReader } from './civilTime.js';
-import type { NoteBook } from './inputNotes.js';
+import type { NoteBook, NoteDetail } from './inputNotes.js';
 import { clockCell, type LinePlan, nameCell, skipped, timeCell, valueCell } from './linePlan.js';
 import { type ClockStretch, clockStretch } from './localClock.js';
 import type { RowWindow } from './rowWindow.js';
@@ -192,24 +192,25 @@ export class LineReader {
     this.lines++;
     const line = strFromU8(bytes.subarray(from, bytes[lineEnd - 1] === carriageReturn ? lineEnd - 1 : lineEnd));
     const next = lineEnd + 1;
-    const drop = (kind: string, found?: string) => {
+    const drop = (kind: string, detail?: NoteDetail) => {
       this.dropped++;
-      around.notes.note(around.file, this.lines, kind, found);
+      around.notes.note(around.file, this.lines, kind, detail);
       return next;
     };
     if (line.trim() === '') return drop('empty line');
     const cells = cellsOf(line, this.separatorText);
-    if (cells === undefined) return drop('a quote is left open', line);
+    if (cells === undefined) return drop('a quote is left open', { found: line });
     while (cells.length > actions.length && cells.at(-1) === '') cells.pop();
     if (cells.length !== actions.length) {
-      return drop(cellCountTrouble(cells.length, actions.length, this.separatorText), line);
+      const what = cellCountTrouble(cells.length, actions.length, this.separatorText);
+      return drop('not as many cells as the header has', { what, found: line });
     }
     const date = cells[actions.indexOf(timeCell)] ?? '';
     const clockAt = actions.indexOf(clockCell);
     const text = clockAt < 0 ? date : `${date} ${cells[clockAt]}`;
     const encoded = strToU8(text);
     const time = times.read(encoded, 0);
-    if (Number.isNaN(time) || times.end !== encoded.length) return drop('not a time', text);
+    if (Number.isNaN(time) || times.end !== encoded.length) return drop('not a time', { found: text });
     let name = '';
     for (let c = 0; c < actions.length; c++) {
       const action = actions[c] as number;
@@ -218,7 +219,7 @@ export class LineReader {
       if (action < 0 && action !== valueCell) continue;
       let value = cellNumber(cell, plan.decimalComma);
       if (value === undefined) {
-        around.notes.note(around.file, this.lines, 'not a number', cell);
+        around.notes.note(around.file, this.lines, 'not a number', { found: cell });
         value = Number.NaN;
       }
       if (action >= 0) window.values[action * window.capacity + window.count] = value;

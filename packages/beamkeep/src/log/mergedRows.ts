@@ -81,19 +81,12 @@ export async function* mergedRows(
     if (cursor === undefined) break;
     if (least <= last) {
       const { block, source } = cursor;
-      const to = Math.max(
-        cursor.at + 1,
-        rowAt(block.time, Math.min(last + 1e-3, block.time[block.count - 1] as number)),
-      );
-      notes.note(
-        source.file,
-        block.line[cursor.at] as number,
-        'earlier than what was read from other files: dropped',
-        undefined,
-        to - cursor.at,
-      );
-      source.drop(to - cursor.at);
-      cursor.at = to;
+      const from = cursor.at;
+      while (cursor.at < block.count && now(cursor) <= last) cursor.at++;
+      const lines = cursor.at - from;
+      const kind = 'earlier than what was read from other files: dropped';
+      notes.note(source.file, block.line[from] as number, kind, { lines });
+      source.drop(lines);
       await advance(cursor);
       continue;
     }

@@ -43,7 +43,9 @@ export function onlyOther(
   const [only] = possible;
   if (possible.length === 1 && only !== undefined) {
     if (all.length > 1)
-      notes.note(first?.head.file ?? '', first?.head.headerLine ?? 1, 'the beam is the only column with numbers', only);
+      notes.note(first?.head.file ?? '', first?.head.headerLine ?? 1, 'the beam is the only column with numbers', {
+        found: only,
+      });
     return only;
   }
   const kinds = shapes.some(({ long }) => long) ? 'readings' : 'columns beside time';

@@ -5,7 +5,7 @@ import { type LogHead, logHead } from './head.js';
 import type { NoteBook } from './inputNotes.js';
 import type { LogSource } from './logSource.js';
 import { shownName } from './shownName.js';
-import { isUndecided } from './timeFormatOf.js';
+import { isUndecided } from './timeFormats.js';
 import { unzipped } from './unzipped.js';
 
 /** Bytes that are looked at to learn how a log is written. */

@@ -146,5 +146,5 @@ function refuseUseless(
   if (empty.length === new Set(signal).size) {
     throw new UsageError(`${place}: every value of ${listed(empty)} is missing${others}`);
   }
-  for (const name of empty) notes.note(head.file, head.headerLine, 'every value is missing in column', name);
+  for (const name of empty) notes.note(head.file, head.headerLine, 'every value is missing in column', { found: name });
 }

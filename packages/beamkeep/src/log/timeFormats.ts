@@ -28,26 +28,37 @@ export function isUndecided(head: LogHead, site: Site): boolean {
 }
 
 /**
- * How the times of a file are written: as the site says, or as its first lines tell.
+ * How the times of each file are written: as the site says, or as its first lines tell.
  *
  * @throws UsageError where they do not tell; day and month are never guessed
  */
-export function timeFormatOf(head: LogHead, site: Site, notes: NoteBook): TimeFormat {
+export function timeFormats(heads: readonly LogHead[], site: Site, notes: NoteBook): TimeFormat[] {
+  let told = '';
+  return heads.map((head) => {
+    const { format, what } = timeFormatOf(head, site);
+    if (what !== undefined && what !== told) {
+      notes.note(head.file, head.headerLine + 1, what);
+      told = what;
+    }
+    return format;
+  });
+}
+
+/** The format of one file, and what was worked out, in words. */
+function timeFormatOf(head: LogHead, site: Site): { readonly format: TimeFormat; readonly what?: string } {
   const place = timePlace(head, site);
   const texts = timeTexts(head, place);
-  const line = head.headerLine + 1;
-  const at = `${head.file}:${line}`;
+  const at = `${head.file}:${head.headerLine + 1}`;
   if (head.lines.length === 0) {
     if (head.firstTrouble !== undefined) throw new UsageError(`${at}: ${head.firstTrouble}`);
     throw new UsageError(`${at}: the log ends after its header: there is no line of data`);
   }
   refuseSplitTime(head, place, texts, at);
-  if (site.timeFormat !== undefined) return site.timeFormat;
+  if (site.timeFormat !== undefined) return { format: site.timeFormat };
   const found = workedOutFormat(texts, head.separator !== ',');
   if ('format' in found) {
     const zone = found.local ? ` without an offset, on clocks of ${site.timeZone}` : '';
-    notes.note(head.file, line, `times were taken for ${inWords[found.format]}${zone}`);
-    return found.format;
+    return { format: found.format, what: `times were taken for ${inWords[found.format]}${zone}` };
   }
   const column = quoted(head.names[place.time]);
   if (found.trouble === 'both') {
