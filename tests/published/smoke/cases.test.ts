@@ -159,7 +159,10 @@ const mean = (values: readonly number[]): number => values.reduce((a, b) => a + 
 
 /** A measured curve as the level of a beam in so many metres of it. */
 function measuredLevel(i: Inputs): { time: Float64Array; level: Float64Array } {
-  const [head = '', ...lines] = readFileSync(new URL(i.text('file'), import.meta.url), 'utf8')
+  const [head = '', ...lines] = readFileSync(
+    new URL(`../../../datasets/measured/${i.text('file')}`, import.meta.url),
+    'utf8',
+  )
     .trim()
     .split('\n');
   const column = head.split(',').indexOf(i.text('column'));
