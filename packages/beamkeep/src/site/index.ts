@@ -4,6 +4,7 @@ export { coveredShare, linearReading, readingOf } from './linearReading.js';
 export { nearest } from './nearest.js';
 export { parseSite } from './parseSite.js';
 export { quoted } from './quoted.js';
+export { readJson } from './readJson.js';
 export {
   type Beam,
   type Compensation,

@@ -1,0 +1,125 @@
+import { describe, expect, it } from 'vitest';
+import { random } from '../../simulation/index.js';
+import { coveredTest } from './coveredTest.js';
+import { coveredWords } from './coveredWords.js';
+import type { TestReadings } from './testStretches.js';
+
+const beam = {
+  id: 'B1',
+  signalUnit: 'percent',
+  coveredSubtracted: false,
+  alarmThreshold: 35,
+  faultThreshold: 90,
+} as const;
+
+const start = Date.parse('2027-01-20T10:00:00Z');
+
+/** A test at one sample a second, as "seconds:level" [% of clean air], the hand on its way for two seconds. */
+function logged(plan: string, spread = 0.2, step = 0, seed = 4): TestReadings {
+  const parts = plan.split(' ').map((part) => part.split(':').map(Number) as [number, number]);
+  const chance = random(seed, 'covered');
+  const levels = parts.flatMap(([seconds, level], part) => {
+    const before = parts[part - 1]?.[1] ?? level;
+    return Array.from({ length: seconds }, (_, s) =>
+      s < 2 && part > 0 ? before + ((level - before) * (s + 1)) / 3 : level,
+    );
+  });
+  const round = (value: number) => (step === 0 ? value : Math.round(value / step) * step);
+  return {
+    time: Float64Array.from(levels, (_, s) => start + 1000 * s),
+    power: Float64Array.from(levels, (level) => round(level + spread * chance.normal())),
+    step,
+  };
+}
+
+describe('coveredTest', () => {
+  it('finds clean, covered, clean, and their ratio', () => {
+    const test = coveredTest(logged('60:100 40:4 60:100.1'), beam);
+    expect(test.ratio).toBeCloseTo(0.04, 3);
+    expect(test.ratioLow).toBeLessThan(0.04);
+    expect(test.ratioHigh).toBeGreaterThan(0.04);
+    expect(test.ratioHigh - test.ratioLow).toBeLessThan(0.004);
+    expect(test.largestObscuration).toBeCloseTo(96, 1);
+    expect(test.covered.start).toBeGreaterThanOrEqual(start + 62_000);
+    expect(test.covered.end).toBeLessThan(start + 100_000);
+    expect(test.before?.end).toBeLessThan(start + 60_000);
+    expect(test.after?.start).toBeGreaterThanOrEqual(start + 102_000);
+    expect(coveredWords(test, beam)).toMatchObject({ verdict: 'fit', actions: [] });
+  });
+  it('refuses a beam with a residue of half its light in plain words', () => {
+    const test = coveredTest(logged('60:100 40:50 60:100'), beam);
+    const { verdict, sentences, actions } = coveredWords(test, beam);
+    expect(verdict).toBe('refuse');
+    expect(sentences[0]).toMatch(
+      /35 % and needs (70|69\.9\d*|70\.\d) % of true obscuration: 5\.2\d* dB instead of 1\.87 dB, 2\.8 times/,
+    );
+    expect(sentences[1]).toContain('A blocked beam will not be told as a fault');
+    expect(actions[0]).toContain('window');
+  });
+  it('refuses a beam that can never read its threshold', () => {
+    const test = coveredTest(logged('60:100 40:70 60:100'), beam);
+    expect(test.alarm.reachable).toBe('no');
+    expect(coveredWords(test, beam).sentences[0]).toMatch(/No smoke can raise the alarm.* never read more than 30/);
+  });
+  it('the same residue is no bar to equipment that takes it off', () => {
+    const subtracts = { ...beam, coveredSubtracted: true };
+    const test = coveredTest(logged('60:100 40:50 60:100'), subtracts);
+    expect(test.largestObscuration).toBe(100);
+    expect(coveredWords(test, subtracts).verdict).toBe('fit');
+    expect(coveredWords(test, subtracts).sentences[0]).toContain('takes that off');
+  });
+  it('tells a clean reading that did not come back', () => {
+    const test = coveredTest(logged('60:100 40:1 60:93'), beam);
+    expect(test.drift?.percent).toBeCloseTo(-7.25, 1);
+    expect(test.drift?.tells).toBe(true);
+    expect(coveredWords(test, beam).sentences.at(-1)).toMatch(/fell by 7\.\d+ %/);
+    expect(test.ratio).toBeCloseTo(1 / 96.5, 3);
+  });
+  it('does not call a drift what is within the noise or below 2 %', () => {
+    expect(coveredTest(logged('60:100 40:1 60:99'), beam).drift?.tells).toBe(false);
+    expect(coveredTest(logged('10:100 10:1 10:97', 6), beam).drift?.tells).toBe(false);
+  });
+  it('knows a ratio no better than the step of a rounded scale', () => {
+    const test = coveredTest(logged('60:100 40:0.4 60:100', 0, 0.5), beam);
+    expect(test.step).toBeCloseTo(0.005, 6);
+    expect(test.ratioHigh - test.ratioLow).toBeGreaterThan(0.004);
+  });
+  it('takes one clean stretch where the log has no other, and says so', () => {
+    const test = coveredTest(logged('60:100 40:2'), beam);
+    expect(test.after).toBeUndefined();
+    expect(test.drift).toBeUndefined();
+    expect(coveredWords(test, beam).actions[0]).toContain('both sides');
+  });
+  it('finds the full cover among half covers', () => {
+    const test = coveredTest(logged('60:100 30:60 40:3 30:60 60:100'), beam);
+    expect(test.ratio).toBeCloseTo(0.03, 3);
+    expect(test.before?.share).toBeCloseTo(1, 2);
+  });
+  it.each([
+    ['never covered', logged('200:100')],
+    ['covered by less than the noise', logged('60:100 40:99.7 60:100')],
+  ])('refuses a log that was %s', (_, readings) =>
+    expect(() => coveredTest(readings, beam)).toThrow(/beam B1: nothing was covered/),
+  );
+  it('refuses an empty log and one that begins and ends covered', () => {
+    expect(() => coveredTest({ time: new Float64Array(0), power: new Float64Array(0) }, beam)).toThrow(
+      'at least 3 samples',
+    );
+    expect(() => coveredTest(logged('4:100 1:80', 0), beam)).toThrow('beam B1');
+  });
+  it('any unit of power gives the same ratio', () => {
+    const { time, power } = logged('60:100 40:4 60:100');
+    const counts = coveredTest({ time, power: power.map((value) => 32 * value) }, { ...beam, signalUnit: 'counts' });
+    const plain = coveredTest({ time, power }, beam);
+    expect(counts.ratio).toBeCloseTo(plain.ratio, 12);
+    expect(counts.covered.reading).toBeCloseTo(32 * plain.covered.reading, 10);
+  });
+  it('limits of 95 % hold the truth about so often', () => {
+    const tests = Array.from({ length: 300 }, (_, seed) =>
+      coveredTest(logged('20:100 20:4 20:100', 0.5, 0, seed), beam),
+    );
+    const holding = tests.filter(({ ratioLow, ratioHigh }) => ratioLow <= 0.04 && 0.04 <= ratioHigh).length;
+    // Binomial, 300 trials: 0.95 give or take 0.025 at two spreads; being too careful is no fault.
+    expect(holding / tests.length).toBeGreaterThanOrEqual(0.925);
+  });
+});

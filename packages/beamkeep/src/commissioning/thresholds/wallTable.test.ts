@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest';
+import { usualSeparations, usualThresholds, wallTable } from './wallTable.js';
+
+const beam = { layout: 'reflective', wavelength: 880 } as const;
+
+describe('wallTable', () => {
+  it('has a row a separation from 20 to 100 m and a cell a threshold', () => {
+    const { rows } = wallTable(beam, usualThresholds(35));
+    expect(rows.map(({ separation }) => separation)).toEqual(usualSeparations);
+    expect(rows.every(({ cells }) => cells.length === 3)).toBe(true);
+  });
+  it('law: twice the separation is half the smoke a metre', () => {
+    const [near, far] = wallTable(beam, [35], [40, 80]).rows;
+    expect(near?.cells[0]?.units['decibels-per-metre']).toBeCloseTo(
+      2 * (far?.cells[0]?.units['decibels-per-metre'] as number),
+      12,
+    );
+  });
+  it('puts the own threshold among the usual ones, once', () => {
+    expect(usualThresholds(35)).toEqual([25, 35, 50]);
+    expect(usualThresholds(30)).toEqual([25, 30, 35, 50]);
+  });
+  it('refuses an empty table', () => expect(() => wallTable(beam, [])).toThrow('at least one threshold'));
+});

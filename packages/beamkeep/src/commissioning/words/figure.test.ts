@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest';
+import { figure, listed } from './figure.js';
+
+describe('figure', () => {
+  it.each([
+    [57.749, '57.7'],
+    [0, '0'],
+    [-0.0001, '-0.0001'],
+    [1234.5, '1235'],
+    [0.5, '0.5'],
+    [Number.NaN, 'not known'],
+    [Number.POSITIVE_INFINITY, 'never'],
+  ])('%f is "%s"', (value, text) => expect(figure(value)).toBe(text));
+  it('never shows a negative nothing', () => expect(figure(-1e-22)).toBe('0'));
+});
+
+describe('listed', () => {
+  it.each([
+    [[], ''],
+    [['a'], 'a'],
+    [['a', 'b'], 'a and b'],
+    [['a', 'b', 'c'], 'a, b and c'],
+  ])('%j is "%s"', (words, text) => expect(listed(words)).toBe(text));
+});
