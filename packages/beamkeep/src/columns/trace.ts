@@ -39,6 +39,11 @@ export interface BeamRecord {
   readonly trace: Trace;
   /** Usual interval between samples [s]: the median of the differences. */
   readonly intervalSeconds: number;
+  /**
+   * Usable samples of the log, where that is not the sum of the trace's counts: what an on-change log holds is repeated
+   * in its trace, so that an hour weighs what held by how long it held.
+   */
+  readonly logged?: number;
   /** Smallest step that the readings can show, share of clean air; 0 where it is finer than can be told. */
   readonly quantum: number;
   /** Near the structure [degC]. */

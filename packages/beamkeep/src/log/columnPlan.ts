@@ -68,7 +68,7 @@ export function logPlan(heads: readonly LogHead[], site: Site, notes: NoteBook):
     return at < 0 ? undefined : at;
   };
   const signal = site.beams.map((beam) => wanted.findIndex(({ name }) => name === beam.signalColumn));
-  return { columns: { names, signal, of }, files, unwanted };
+  return { columns: { names, signal, of, stated: new Float64Array(names.length) }, files, unwanted };
 }
 
 /** Long form: the column of a reading's name. */

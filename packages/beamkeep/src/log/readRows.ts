@@ -70,7 +70,7 @@ export async function readRows(
     const usable = new Float64Array(width);
     let rows = 0;
     for await (const block of blocks) {
-      if (onChange) fillForward(block, held);
+      if (onChange) fillForward(block, held, plan.columns.stated);
       rows += block.count;
       countUsable(block, usable);
       sink.rows(block);
@@ -100,13 +100,16 @@ function watching({ onProgress, signal }: ReadOptions): Watch {
   };
 }
 
-/** Puts the value that holds into every place that a line says nothing of. */
-function fillForward({ columns, count }: RowBlock, held: Float64Array): void {
+/** Puts the value that holds into every place that a line says nothing of, and counts those that lines say. */
+function fillForward({ columns, count }: RowBlock, held: Float64Array, stated: Float64Array): void {
   columns.forEach((column, c) => {
     let value = held[c] as number;
     for (let row = 0; row < count; row++) {
       if (column[row] === Number.POSITIVE_INFINITY) column[row] = value;
-      else value = column[row] as number;
+      else {
+        value = column[row] as number;
+        if (!Number.isNaN(value)) stated[c] = (stated[c] as number) + 1;
+      }
     }
     held[c] = value;
   });

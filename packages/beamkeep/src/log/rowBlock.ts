@@ -16,6 +16,11 @@ export interface RowColumns {
   readonly names: readonly string[];
   /** For each beam of the site, in order: the column that holds its readings. */
   readonly signal: readonly number[];
+  /**
+   * With `sampling` on-change: for each column, how many usable values the lines have said so far. The blocks hold more,
+   * because a value stands in every row until the next one.
+   */
+  readonly stated: Float64Array<ArrayBuffer>;
   /** The column of a name; undefined where the log has none. */
   of(name: string | undefined): number | undefined;
 }

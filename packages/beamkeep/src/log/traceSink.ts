@@ -44,6 +44,7 @@ export class TraceSink implements RowSink {
   private beams: readonly BeamSeen[] = [];
   private channels = new Map<number, ChannelMeans>();
   private columnOf: RowColumns['of'] = () => undefined;
+  private stated = new Float64Array(0);
   private raw: RawRows;
   private condensed: { readonly condenser: Condenser; readonly scales: readonly Scale[] } | undefined;
   private readonly linear;
@@ -62,6 +63,7 @@ export class TraceSink implements RowSink {
 
   header(columns: RowColumns): void {
     this.columnOf = columns.of;
+    this.stated = columns.stated;
     this.beams = this.site.beams.map((beam, at) => ({
       beam,
       column: columns.signal[at] as number,
@@ -150,7 +152,7 @@ export class TraceSink implements RowSink {
       const { time, value } = this.raw.usable(at, times);
       return traceOfSamples(time, value, own, same);
     };
-    return this.beams.map(({ beam, scale, interval }, at) => {
+    return this.beams.map(({ beam, scale, interval, column }, at) => {
       const own = scales[at] as Scale;
       const optional = {
         temperature: channel(beam.temperatureColumn),
@@ -162,6 +164,7 @@ export class TraceSink implements RowSink {
         id: beam.id,
         trace: trace(at, own),
         intervalSeconds: interval.seconds(),
+        ...(this.held === undefined ? {} : { logged: this.stated[column] ?? 0 }),
         quantum: linearStep(scale.step(), beam, own.clean) / (own.clean - own.covered),
         ...Object.fromEntries(Object.entries(optional).filter(([, logged]) => logged !== undefined)),
         assumed: own.assumed,
