@@ -66,25 +66,69 @@ export function relativeRate(shape: Shape, soil: number): number {
 /** Loss from which a creeping aim is reckoned [dB]: at no loss at all it would never begin to move. */
 const leastCreep = 0.02;
 
-/** What one law makes of the readings. */
-export function explanation(law: Law, readings: ClockedReadings): Explanation {
-  const { days, soil, clock, pilot } = readings;
-  const scale = meanShape(law, readings);
+/** How a shape lets the days of the readings count. Columns of equal length, one row a day: the step from the day before. */
+export interface Pace {
+  /** Days by the soiling clock [days]. */
+  readonly work: Float64Array;
+  /** The same times the shape, so that a steady rate gains `rate · step` [days]. */
+  readonly step: Float64Array;
+  /** Mean of the shape over the readings, by which `step` is divided so that rates compare. */
+  readonly scale: number;
+}
+
+/** Pace of the readings under a shape. */
+export function paceOf(shape: Shape, { days, soil, clock }: ClockedReadings): Pace {
+  const work = new Float64Array(days.length);
+  const step = new Float64Array(days.length);
+  let shaped = 0;
+  let worked = 0;
+  for (let row = 1; row < days.length; row++) {
+    const before = days[row - 1] as DailyLoss;
+    const now = days[row] as DailyLoss;
+    const length = clock(now.at) - clock(before.at);
+    work[row] = length;
+    step[row] = length * relativeRate(shape, soil[row - 1] as number);
+    if (now.run !== before.run) continue;
+    shaped += step[row] as number;
+    worked += length;
+  }
+  const scale = shaped / worked;
+  return { work, step: step.map((days) => days / scale), scale };
+}
+
+/**
+ * What one law makes of the readings.
+ *
+ * @param pace of the readings under the law's shape, where it is known already
+ */
+export function explanation(law: Law, readings: ClockedReadings, pace = paceOf(law.shape, readings)): Explanation {
+  const { days, pilot } = readings;
   const noise = law.noise ** 2;
   const unrest = (law.wander * pilot) ** 2;
-  let [loss, departure, rate] = [days[0]?.loss ?? 0, 0, pilot];
-  let [ll, ld, lr, dd, dr, rr] = [noise, 0, 0, unrest, 0, pilot ** 2];
+  const lumps = pilot * law.burst;
+  let loss = days[0]?.loss ?? 0;
+  let departure = 0;
+  let rate = pilot;
+  let ll = noise;
+  let ld = 0;
+  let lr = 0;
+  let dd = unrest;
+  let dr = 0;
+  let rr = pilot ** 2;
   let fit = 0;
   for (let row = 1; row < days.length; row++) {
-    const [before, now] = [days[row - 1] as DailyLoss, days[row] as DailyLoss];
+    const before = days[row - 1] as DailyLoss;
+    const now = days[row] as DailyLoss;
     const broken = now.run !== before.run;
     if (broken) {
-      [loss, ll, ld, lr] = [now.loss, noise, 0, 0];
+      loss = now.loss;
+      ll = noise;
+      ld = 0;
+      lr = 0;
     } else {
-      const work = clock(now.at) - clock(before.at);
-      const step = (work * relativeRate(law.shape, soil[row - 1] as number)) / scale;
+      const step = pace.step[row] as number;
       loss += step * (departure + rate);
-      ll += 2 * step * (ld + lr) + step * step * (dd + 2 * dr + rr) + work * pilot * law.burst;
+      ll += 2 * step * (ld + lr) + step * step * (dd + 2 * dr + rr) + (pace.work[row] as number) * lumps;
       ld += step * (dd + dr);
       lr += step * (dr + rr);
     }
@@ -97,7 +141,9 @@ export function explanation(law: Law, readings: ClockedReadings): Explanation {
     const surprise = now.loss - loss;
     const variance = ll + noise;
     fit -= 0.5 * (Math.log(2 * Math.PI * variance) + (surprise * surprise) / variance);
-    const [gainLoss, gainDeparture, gainRate] = [ll / variance, ld / variance, lr / variance];
+    const gainLoss = ll / variance;
+    const gainDeparture = ld / variance;
+    const gainRate = lr / variance;
     loss += gainLoss * surprise;
     departure += gainDeparture * surprise;
     rate += gainRate * surprise;
@@ -108,19 +154,5 @@ export function explanation(law: Law, readings: ClockedReadings): Explanation {
     lr -= gainLoss * lr;
     ll -= gainLoss * ll;
   }
-  return { fit, state: [loss, departure, rate], covariance: [ll, ld, lr, dd, dr, rr], scale };
-}
-
-/** Mean of the shape over the days within runs. */
-function meanShape({ shape }: Law, { days, soil, clock }: ClockedReadings): number {
-  if (shape.kind === 'steady') return 1;
-  let [sum, worked] = [0, 0];
-  for (let row = 1; row < days.length; row++) {
-    const [before, now] = [days[row - 1] as DailyLoss, days[row] as DailyLoss];
-    if (now.run !== before.run) continue;
-    const work = clock(now.at) - clock(before.at);
-    sum += work * relativeRate(shape, soil[row - 1] as number);
-    worked += work;
-  }
-  return sum / worked;
+  return { fit, state: [loss, departure, rate], covariance: [ll, ld, lr, dd, dr, rr], scale: pace.scale };
 }

@@ -40,7 +40,7 @@ export function firstPassages(
 }
 
 function firstPassage(law: WeighedLaw, readings: ClockedReadings, { level, horizon }: Course, draw: Draws): number {
-  const { clock, pilot, knocked } = readings;
+  const { clock, pilot, ground } = readings;
   const from = readings.days.at(-1)?.at ?? 0;
   let { loss, departure, rate } = drawnState(law, draw);
   if (loss >= level) return 0;
@@ -50,7 +50,7 @@ function firstPassage(law: WeighedLaw, readings: ClockedReadings, { level, horiz
   const renewed = unrest * Math.sqrt(1 - kept * kept);
   for (let after = 0; after < horizon; after += stride) {
     const work = clock(from + after + stride) - clock(from + after);
-    const shape = relativeRate(law.shape, Math.max(0, loss - knocked)) / law.scale;
+    const shape = relativeRate(law.shape, Math.max(0, loss - ground)) / law.scale;
     const mean = work * shape * Math.max(0, rate + departure);
     const gain = mean > 0 && law.burst > 0 ? draw.gamma(mean, work * pilot * law.burst) : mean;
     if (loss + gain >= level) return after + (stride * (level - loss)) / gain;

@@ -80,6 +80,10 @@ describe('forecastMargin', () => {
     expect(forecast?.low).toBeGreaterThan(start + 40 * day);
     expect(forecast?.high).toBeNull();
   });
+  it('goes by the loss from clean air, also of a beam that began brighter', () => {
+    const forecast = forecastMargin(noons(60, (at) => 0.02 * at - 1.3)); // brighter than clean air to the end
+    expect(Math.abs(days(forecast?.median) - 3.171 / 0.02)).toBeLessThan(6);
+  });
   it('lets the aim that creeps speed up', () => {
     const squares = (at: number): number => (0.016 * at) ** 2; // reaches 1.871 dB after 85.5 days
     const known = forecastMargin(noons(60, squares, { creeping: true }));

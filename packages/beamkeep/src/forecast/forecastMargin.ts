@@ -45,7 +45,9 @@ const mostDays = 400;
 /** How far a record bears a look ahead: ten times its length, at most ten years. */
 const horizonTimes = 10;
 const horizonDays = 3652;
-const futures = 1000;
+const futures = 600;
+/** A rate that many times the mean will not be kept up over a horizon. */
+const mostHaste = 4;
 
 /**
  * Forecasts when slow loss, at its daily low, uses up the margin of a beam.
@@ -69,9 +71,11 @@ export function forecastMargin(input: ForecastInput): MarginForecast | null {
   const watched = last.at - (days[0]?.at ?? last.at);
   const plain = watched < leastDays ? undefined : readings(days, input.breaks);
   if (!plain) return null;
+  const horizon = Math.min(horizonDays, horizonTimes * watched);
+  if (last.loss + mostHaste * plain.pilot * horizon < level) return null;
   const clock = clocked(plain);
-  const course = { level, horizon: Math.min(horizonDays, horizonTimes * watched), futures };
-  const passages = firstPassages(weighedLaws(clock, input.creeping ?? false), clock, course, draws(input.seed ?? 1));
+  const laws = weighedLaws(clock, input.creeping ?? false);
+  const passages = firstPassages(laws, clock, { level, horizon, futures }, draws(input.seed ?? 1));
   const instant = (share: number): number => (last.at + (passages[Math.floor(share * futures)] as number)) * day;
   if (instant(0.5) === Number.POSITIVE_INFINITY) return null;
   const high = instant(0.9);

@@ -1,4 +1,4 @@
-import { type Explanation, explanation, type Law, type Shape } from './accumulation.js';
+import { type Explanation, explanation, type Law, paceOf, type Shape } from './accumulation.js';
 import { dailyNoise, dailySteps } from './dailyLoss.js';
 import type { ClockedReadings, Readings } from './readings.js';
 import { evenWeek, weeks } from './soilingWeek.js';
@@ -52,20 +52,26 @@ const leastWeight = 1e-4;
 export function weighedLaws(readings: ClockedReadings, creeping: boolean): WeighedLaw[] {
   const shapes = creeping ? creepShapes : dirtShapes(readings.soil.reduce((most, soil) => Math.max(most, soil), 0));
   const noises = possibleNoises(readings);
-  const candidates: (Law & Explanation & { score: number })[] = [];
-  for (const [shape, p] of shapes)
+  const candidates: { law: Law; explained: Explanation; score: number }[] = [];
+  for (const [shape, p] of shapes) {
+    const pace = paceOf(shape, readings);
     for (const [wander, q] of wanders)
       for (const [burst, r] of bursts)
         for (const memory of memories)
           for (const noise of noises) {
             const law = { shape, wander, memory, burst, noise };
-            const explained = explanation(law, readings);
-            candidates.push({ ...law, ...explained, score: explained.fit + Math.log(p * q * r) });
+            const explained = explanation(law, readings, pace);
+            candidates.push({ law, explained, score: explained.fit + Math.log(p * q * r) });
           }
+  }
   const best = candidates.reduce((most, { score }) => Math.max(most, score), Number.NEGATIVE_INFINITY);
   const believed = candidates.filter(({ score }) => score - best > Math.log(leastWeight));
   const total = believed.reduce((sum, { score }) => sum + Math.exp(score - best), 0);
-  return believed.map(({ score, ...law }) => ({ ...law, weight: Math.exp(score - best) / total }));
+  return believed.map(({ law, explained, score }) => ({
+    ...law,
+    ...explained,
+    weight: Math.exp(score - best) / total,
+  }));
 }
 
 /** What the spread of a reading may be: most of what days differ by, or half of it; all of it where bursts hide it. */

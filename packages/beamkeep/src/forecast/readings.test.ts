@@ -13,7 +13,7 @@ describe('readings', () => {
   });
   it('takes what a knock took off the dirt', () => {
     const known = readings([...run(ramp(0)), ...run(ramp(1.2), 1, 10)], [{ time: 0, restoration: false }]);
-    expect(known?.knocked).toBeCloseTo(1.06, 12); // from 0.16 to 1.22, smoothed
+    expect(known?.ground).toBeCloseTo(1.06, 12); // from 0.16 to 1.22, smoothed
     expect(known?.soil.at(-1)).toBeCloseTo(0.3, 12);
   });
   it('leaves of a knock no more than re-aiming left of the loss', () => {
@@ -22,7 +22,12 @@ describe('readings', () => {
       { time: 0, restoration: false },
       { time: 0, restoration: true },
     ];
-    expect(readings(days, breaks)?.knocked).toBeCloseTo(0.07, 12);
+    expect(readings(days, breaks)?.ground).toBeCloseTo(0.07, 12);
+  });
+  it('counts dirt from where the beam was brightest, be that above clean air', () => {
+    const known = readings(run(ramp(-0.3)), []);
+    expect(known?.ground).toBeCloseTo(-0.28, 12);
+    expect(known?.soil.at(-1)).toBeCloseTo(0.14, 12);
   });
   it('sees no trend in noise', () =>
     expect(readings(run([0.1, 0.12, 0.09, 0.11, 0.1, 0.12, 0.1, 0.11, 0.09]), [])).toBeUndefined());

@@ -4,10 +4,10 @@ import type { SoilingClock } from './soilingWeek.js';
 /** Daily losses made ready for the laws of growth. */
 export interface Readings {
   readonly days: readonly DailyLoss[];
-  /** What of each day's loss is taken for dirt: smoothed, without what knocks took [dB], 0 or more. */
+  /** What of each day's loss is taken for dirt: smoothed, above the ground of its run [dB], 0 or more. */
   readonly soil: Float64Array;
-  /** What knocks took from the last run [dB]. */
-  readonly knocked: number;
+  /** Loss of the last run that is no dirt [dB]: what knocks took; below 0 where the beam began brighter than clean air. */
+  readonly ground: number;
   /** First guess of the rate [dB/day], above 0. */
   readonly pilot: number;
 }
@@ -22,8 +22,9 @@ const leastGain = 4;
  */
 export function readings(days: readonly DailyLoss[], breaks: readonly Break[]): Readings | undefined {
   const smooth = smoothed(days);
-  const offsets = knocks(days, smooth, breaks);
-  const soil = smooth.map((loss, row) => Math.max(0, loss - (offsets[row] as number)));
+  const knocked = knocks(days, smooth, breaks);
+  const brightest = smooth.reduce((least, loss, row) => Math.min(least, loss - (knocked[row] as number)), 0);
+  const soil = smooth.map((loss, row) => Math.max(0, loss - (knocked[row] as number) - brightest));
   const middles = smoothed(days.map(({ at, run }) => ({ at, loss: at, run }))); // instants for which `smooth` stands
   let [gained, length] = [0, 0];
   for (const [row, now] of days.entries()) {
@@ -33,7 +34,7 @@ export function readings(days: readonly DailyLoss[], breaks: readonly Break[]): 
     length += (middles[row] as number) - (middles[row - 1] as number);
   }
   if (gained <= leastGain * dailyNoise(days)) return undefined;
-  return { days, soil, knocked: offsets.at(-1) ?? 0, pilot: gained / length };
+  return { days, soil, ground: (knocked.at(-1) ?? 0) + brightest, pilot: gained / length };
 }
 
 /** What knocks took, day by day: it jumps with them; a restoration leaves of it at most the loss that it leaves. */
