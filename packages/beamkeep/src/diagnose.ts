@@ -1,7 +1,17 @@
 import type { BeamRecord } from './columns/index.js';
-import { type BeamDiagnosis, type CauseWord, diagnoseBeams, type Evidence, type Severity } from './diagnosis/index.js';
+import {
+  type BeamDiagnosis,
+  type CauseWord,
+  diagnoseBeams,
+  type Evidence,
+  localClock,
+  type Picture,
+  type Severity,
+  trend,
+} from './diagnosis/index.js';
+import { forecastMargin } from './forecast/index.js';
 import { type InputReport, type LogSource, type ReadOptions, readTraces } from './log/index.js';
-import type { Site } from './site/index.js';
+import type { Beam, Site } from './site/index.js';
 
 /** One finding, as the JSON output has it: instants are ISO 8601 in UTC. */
 export interface FindingJson {
@@ -89,6 +99,23 @@ export function diagnosisOf(records: readonly BeamRecord[], site: Site, input: I
   };
 }
 
+/** The forecast of a beam whose slow loss still goes on, in calendar dates of the site's zone. */
+function forecastJson(d: BeamDiagnosis, picture: Picture, beam: Beam, site: Site): ForecastJson | null {
+  const slow = trend(picture, d.findings);
+  const forecast = slow === undefined ? null : forecastMargin({ ...slow, beam });
+  if (forecast === null) return null;
+  const { obscuration, ends, median, low, high } = forecast;
+  const clock = localClock(site.timeZone, low, Math.max(median, high ?? median));
+  const date = (instant: number): string => iso(instant + clock.offset(instant)).slice(0, 10);
+  return {
+    obscuration: Number(obscuration.toPrecision(4)),
+    ends,
+    median: date(median),
+    low: date(low),
+    high: high === null ? null : date(high),
+  };
+}
+
 const iso = (instant: number): string => new Date(instant).toISOString();
 
 function beamJson(d: BeamDiagnosis, records: readonly BeamRecord[], site: Site): BeamDiagnosisJson {
@@ -106,7 +133,7 @@ function beamJson(d: BeamDiagnosis, records: readonly BeamRecord[], site: Site):
       ...(episodes === undefined ? {} : { episodes: episodes.map(([a, b]) => [iso(a), iso(b)] as const) }),
       ...(during === undefined ? {} : { during }),
     })),
-    forecast: null,
+    forecast: beam === undefined || d.picture === undefined ? null : forecastJson(d, d.picture, beam, site),
     assumed: [...(beam?.assumed ?? []), ...(record?.assumed ?? [])],
   };
 }

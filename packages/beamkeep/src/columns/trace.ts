@@ -46,6 +46,8 @@ export interface BeamRecord {
   readonly logged?: number;
   /** Smallest step that the readings can show, share of clean air; 0 where it is finer than can be told. */
   readonly quantum: number;
+  /** Clean-air reading that the log told, where the site does not give it [signalUnit]. */
+  readonly cleanAir?: number;
   /** Near the structure [degC]. */
   readonly temperature?: Channel;
   /** Near the optics [%]. */

@@ -44,7 +44,13 @@ function diagnoseBeam(record: BeamRecord, beam: Beam, site: Site): BeamDiagnosis
     return { id: beam.id, from: Number.NaN, to: Number.NaN, samples: 0, findings: [], picture: undefined };
   }
   const visits = site.visits.filter((v) => v.beam === undefined || v.beam === beam.id);
-  const { fires } = respondToTrace(record.trace, beam, visits, record.intervalSeconds);
+  const { fires } = respondToTrace(
+    record.trace,
+    record.cleanAir === undefined ? beam : { ...beam, cleanAir: record.cleanAir },
+    visits,
+    record.intervalSeconds,
+    site.sampling,
+  );
   const whole = picture(seen, fires);
   const findings = causes.flatMap((cause) =>
     cause

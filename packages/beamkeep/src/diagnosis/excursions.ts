@@ -87,6 +87,9 @@ export function findExcursions(view: View, depth: Float64Array, raised?: Float32
   return found.sort((a, b) => a.start - b.start || a.sign - b.sign);
 }
 
+/** Longest that a climb which passed no bound is followed [ms]: what stays longer is a new level. */
+const mostHeld = 6 * 3_600_000;
+
 /**
  * The excursion about a climb that passed no bound: the stretch in which the loss stays above a third of its rise.
  *
@@ -95,8 +98,15 @@ export function findExcursions(view: View, depth: Float64Array, raised?: Float32
 export function excursionAbout(view: View, depth: Float64Array, from: number, top: number): Excursion {
   const smooth = rollingMedian(depth, smoothingRows(view.interval));
   const least = Math.max(smooth[top] as number, depth[top] as number) / 3;
+  const { time } = view.trace;
+  const latest = (time[top] as number) + Math.max(mostHeld, 10 * ((time[top] as number) - (time[from] as number)));
   let to = top;
-  while (to + 1 < depth.length && Math.max(smooth[to + 1] as number, depth[to + 1] as number) > least) to++;
+  while (
+    to + 1 < depth.length &&
+    (time[to + 1] as number) <= latest &&
+    Math.max(smooth[to + 1] as number, depth[to + 1] as number) > least
+  )
+    to++;
   let start = top;
   while (start > from && Math.max(smooth[start - 1] as number, depth[start - 1] as number) > least / 3) start--;
   return measure(view, depth, smooth, start, to, 1);

@@ -2,4 +2,6 @@ export type { Cause, Claim } from './cause.js';
 export { causes } from './causes/index.js';
 export { type BeamDiagnosis, diagnoseBeams } from './diagnoseBeams.js';
 export { type CauseWord, causeWords, type Evidence, type Finding, type Severity, severities } from './finding.js';
+export { type LocalClock, localClock } from './localClock.js';
 export type { Picture } from './picture.js';
+export { type Trend, trend } from './trend.js';

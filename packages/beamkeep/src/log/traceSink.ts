@@ -164,6 +164,7 @@ export class TraceSink implements RowSink {
         id: beam.id,
         trace: trace(at, own),
         intervalSeconds: interval.seconds(),
+        ...(beam.cleanAir === undefined ? { cleanAir: own.clean } : {}),
         ...(this.held === undefined ? {} : { logged: this.stated[column] ?? 0 }),
         quantum: linearStep(scale.step(), beam, own.clean) / (own.clean - own.covered),
         ...Object.fromEntries(Object.entries(optional).filter(([, logged]) => logged !== undefined)),

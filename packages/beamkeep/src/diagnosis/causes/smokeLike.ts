@@ -16,13 +16,15 @@ export const smokeLike: Cause = {
   shows: 'loss that grows over seconds, minutes or (smouldering) hours, then is held, grows or clears slowly',
   action: 'Treat as fire: look on site at once, or if it is past, find out what happened there at that time.',
   settles: 'Someone who was there, the fire log, a camera. Until then it counts as smoke.',
-  claims: (picture) => merged(picture, [...fires(picture), ...growths(picture)]),
+  claims: (picture) => episodes(fires(picture), growths(picture)).map((s) => claim(picture, s)),
 };
 
 interface Suspect {
   start: number;
   end: number;
   fire: boolean;
+  /** Whether it grew as smoke may, rather than stood deep for another reason. */
+  grown: boolean;
   confidence: number;
   lost: number;
   growth: number;
@@ -36,7 +38,7 @@ function fires(picture: Picture): Suspect[] {
     const within = picture.excursions.filter((e) => e.sign === 1 && e.end >= f.start && e.start <= f.end);
     const grown = within.some((e) => climbIn(picture, e) !== undefined && picture.kind.get(e) !== 'block');
     const lost = lossBetween(picture, f.start, f.end);
-    return { ...f, fire: true, confidence: grown ? 0.6 : explainedElsewhere, lost, growth: 0 };
+    return { ...f, fire: true, grown, confidence: grown ? 0.6 : explainedElsewhere, lost, growth: 0 };
   });
 }
 
@@ -45,7 +47,7 @@ function growths(picture: Picture): Suspect[] {
     if (picture.kind.get(e) !== 'smoke') return [];
     const climb = climbIn(picture, e);
     const start = climb === undefined ? e.start : Math.min(e.start, picture.view.trace.time[climb.from] as number);
-    return [{ start, end: e.end, fire: false, confidence: 0.85, lost: e.depth, growth: climb?.time ?? 0 }];
+    return [{ start, end: e.end, fire: false, grown: true, confidence: 0.85, lost: e.depth, growth: climb?.time ?? 0 }];
   });
 }
 
@@ -59,40 +61,66 @@ function lossBetween({ view }: Picture, start: number, end: number): number {
   return 1 - least;
 }
 
-/** Suspects that touch, or stand within a tenth of the episode's length, are one episode. */
-function merged(picture: Picture, suspects: Suspect[]): Claim[] {
-  const { view } = picture;
-  const joined: Suspect[] = [];
-  for (const s of suspects.sort((a, b) => a.start - b.start)) {
-    const last = joined.at(-1);
-    const length = last === undefined ? 0 : Math.max(last.end - last.start, s.end - s.start);
+/** Longest pause within one episode of a fire signal that comes and goes with the depth of something slow. */
+const pauseOfFire = 6 * hour;
+/** Longest pause within one episode of growth. */
+const pauseOfGrowth = hour;
+
+/**
+ * Suspects joined into episodes. Growths join only what touches or nearly so, so that no smoke is lost in a longer
+ * story; signals that merely come and go about the threshold make one episode each few hours.
+ */
+function episodes(fires: readonly Suspect[], growths: readonly Suspect[]): Suspect[] {
+  const grown = joined(
+    [...growths, ...fires.filter((f) => f.grown)],
+    (pause, length) => pause <= Math.min(pauseOfGrowth, length / 2),
+  );
+  const rest = fires.filter((f) => !f.grown && !grown.some((g) => g.start <= f.end && g.end >= f.start));
+  const slow = joined(
+    rest,
+    (pause, _, from, to) => pause <= pauseOfFire && !grown.some((g) => g.start >= from && g.end <= to),
+  );
+  return [...grown, ...slow].sort((a, b) => a.start - b.start);
+}
+
+/** Joins neighbours for which `together` holds: pause between them, length of the longer, end of one, start of next. */
+function joined(
+  suspects: readonly Suspect[],
+  together: (pause: number, length: number, from: number, to: number) => boolean,
+): Suspect[] {
+  const all: Suspect[] = [];
+  for (const s of [...suspects].sort((a, b) => a.start - b.start)) {
+    const last = all.at(-1);
     if (
       last !== undefined &&
-      s.start - last.end <= Math.min(6 * hour, Math.max(s.fire && last.fire ? 6 * hour : length, 5 * view.interval))
+      (s.start <= last.end ||
+        together(s.start - last.end, Math.max(last.end - last.start, s.end - s.start), last.end, s.start))
     ) {
       last.end = Math.max(last.end, s.end);
       last.fire ||= s.fire;
       last.confidence = Math.max(last.confidence, s.confidence);
       last.lost = Math.max(last.lost, s.lost);
       last.growth = Math.max(last.growth, s.growth);
-    } else joined.push({ ...s });
+    } else all.push({ ...s });
   }
-  return joined.map((s) => {
-    const open = s.end >= view.to - 0.5 * view.interval;
-    const act = open || s.lost * 100 >= view.beam.alarmThreshold / 2;
-    return {
-      start: s.start,
-      end: s.end,
-      confidence: s.confidence,
-      severity: act ? 'act' : 'watch',
-      summary: s.fire
-        ? `Obscuration stood past the alarm threshold for the alarm delay (${percent(s.lost)} % at most): a fire signal, to be treated as fire.`
-        : `Loss grew by ${percent(s.lost)} % as smoke may, over ${spell(s.growth)}: treat as fire.`,
-      evidence: [
-        evidence('greatest obscuration', percent(s.lost), '%'),
-        evidence('length', (s.end - s.start) / 1000, 's'),
-        ...(s.growth > 0 ? [evidence('growth from 10 to 90 %', s.growth / 1000, 's')] : []),
-      ],
-    };
-  });
+  return all;
+}
+
+function claim({ view }: Picture, s: Suspect): Claim {
+  const open = s.end >= view.to - 0.5 * view.interval;
+  const act = open || s.lost * 100 >= view.beam.alarmThreshold / 2;
+  return {
+    start: s.start,
+    end: s.end,
+    confidence: s.confidence,
+    severity: act ? 'act' : 'watch',
+    summary: s.fire
+      ? `Obscuration stood past the alarm threshold for the alarm delay (${percent(s.lost)} % at most): a fire signal, to be treated as fire.`
+      : `Loss grew by ${percent(s.lost)} % as smoke may, over ${spell(s.growth)}: treat as fire.`,
+    evidence: [
+      evidence('greatest obscuration', percent(s.lost), '%'),
+      evidence('length', (s.end - s.start) / 1000, 's'),
+      ...(s.growth > 0 ? [evidence('growth from 10 to 90 %', s.growth / 1000, 's')] : []),
+    ],
+  };
 }

@@ -1,0 +1,44 @@
+import { median } from '../statistics/index.js';
+import { middle } from './cells.js';
+import type { Finding } from './finding.js';
+import type { Picture } from './picture.js';
+
+/** What a forecast of the margin needs of a diagnosis. */
+export interface Trend {
+  /** Middles of the cells [ms]. */
+  readonly time: Float64Array;
+  /** Slow loss of each, events masked and daily cycle taken off [dB]; NaN is missing. */
+  readonly loss: Float64Array;
+  /** Jumps of the level, in order of time. */
+  readonly breaks: readonly { readonly time: number; readonly restoration: boolean }[];
+  /** How far the daily low of the sway lies below the day's middle [dB]. */
+  readonly dailyLow: number;
+  /** Whether the loss is stated to be an aim that creeps. */
+  readonly creeping: boolean;
+}
+
+/** Days from whose sway the daily low is taken. */
+const recentDays = 14;
+
+/** The slow loss to be carried on, where a finding states that it still goes on; else nothing. */
+export function trend({ parts, days, view }: Picture, findings: readonly Finding[]): Trend | undefined {
+  const going = findings.filter(
+    (f) => f.ongoing && f.confidence >= 0.5 && (f.cause === 'contamination' || f.cause === 'misalignment-drift'),
+  );
+  if (going.length === 0) return undefined;
+  const { cells, course, cycle, steps } = parts;
+  const lows = days
+    .slice(-recentDays)
+    .filter((d) => d.toCell > d.fromCell)
+    .map((d) => {
+      const day = cycle.slice(d.fromCell, d.toCell);
+      return Math.max(...day) - median(day);
+    });
+  return {
+    time: Float64Array.from({ length: cells.length }, (_, c) => middle(cells, c)),
+    loss: course.map((v, c) => v - (cycle[c] as number)),
+    breaks: steps.map((s) => ({ time: view.trace.time[s.row] as number, restoration: s.loss < 0 })),
+    dailyLow: Math.max(0, median(lows) || 0),
+    creeping: going.some((f) => f.cause === 'misalignment-drift'),
+  };
+}
