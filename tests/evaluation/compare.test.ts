@@ -88,7 +88,10 @@ describe('smoke', () => {
   it('knows a loss that must be called fire for its depth alone', () => {
     const fires = [{ from: hours(5), to: hours(7) }];
     const said56 = [said('smoke-like', 5, 6), said('smoke-like', 30, 31)];
-    expect(compared({}, said56, null, fires).findings.map(({ demanded }) => demanded)).toEqual([true, false]);
+    expect(compared({}, said56, null, fires).findings.map(({ demanded, verdict }) => [demanded, verdict])).toEqual([
+      [true, 'neither'],
+      [false, 'wrong'],
+    ]);
   });
 });
 

@@ -13,7 +13,8 @@ import type { BeamTruth, LabelledEvent, Truth } from './truth.js';
  *     stated, and where it is ------------> found
  *
  * Every finding gets one, too: right (its cause is at work at that time), wrong, or neither: a cause so near to the rule
- * that no answer is asked for, a note about a trace, or smoke-like over dust that grew as smoke may.
+ * that no answer is asked for, a note about a trace, or smoke-like over dust that grew as smoke may or over a loss that
+ * must be called fire.
  */
 
 const hour = 3_600_000;
@@ -197,7 +198,7 @@ function judgeFinding(
     beam.couldBeSmoke.some((other) => overlap(interval(here, place.sampling), interval(other, place.sampling)));
   const demanded = smoke && fires.some((fire) => overlap(interval(here, place.sampling), fire));
   const traces = beam.traces.filter((trace) => trace.cause === cause);
-  const passes = excused || traces.some(({ near }) => near) || (traces.length > 0 && severity === 'note');
+  const passes = excused || demanded || traces.some(({ near }) => near) || (traces.length > 0 && severity === 'note');
   return {
     cause,
     start,
