@@ -10,8 +10,8 @@ import { parseSite, type Site } from './site/index.js';
 
 /** Bytes read at once. */
 const blockBytes = 1 << 19;
-/** Zipped bytes given to the unzipper at once: a thousandfold bomb then makes 16 MiB at a time, not all of them. */
-const sliceBytes = 1 << 14;
+/** Zipped bytes given to the unzipper at once: a thousandfold bomb then makes 64 MiB at a time, not all of them. */
+const sliceBytes = 1 << 16;
 
 /** A log in a file, and how long the file is. */
 export interface LogFile extends LogSource {
@@ -39,7 +39,8 @@ export async function logFiles(paths: readonly string[], input?: AsyncIterable<U
       }
       const found = await told(path, () => stat(path));
       if (found.isDirectory()) throw new UsageError(`${shownName(path)}: this is a folder: name the log files in it`);
-      return { name: path, bytes: fileBytes(path), gunzip, size: found.isFile() ? found.size : undefined };
+      const isFile = found.isFile();
+      return { name: path, bytes: fileBytes(path), restarts: isFile, gunzip, size: isFile ? found.size : undefined };
     }),
   );
 }

@@ -6,10 +6,14 @@ export interface LogSource {
   readonly name: string;
   /**
    * The bytes, in chunks of any size, plain or gzipped. A chunk is used up before the next one is asked for, so one
-   * buffer may serve for all. Where several sources make one log, each is looked into first and then read: a source
-   * that can be read from the start again is not kept open meanwhile.
+   * buffer may serve for all.
    */
   readonly bytes: AsyncIterable<Uint8Array>;
+  /**
+   * True: `bytes` begins anew each time it is iterated. Where several sources make one log, each is looked into first
+   * and read later; one that can begin anew is not kept open meanwhile.
+   */
+  readonly restarts?: boolean;
   /** A quicker way to unzip, where the surroundings have one; it must read several members in a row. */
   readonly gunzip?: Gunzip;
 }
@@ -32,7 +36,7 @@ export interface ReadOptions {
 
 /** A text as a source, for tests and for logs that are made in memory. */
 export function logOfText(text: string, name = 'log.csv'): LogSource {
-  return { name, bytes: oneChunk(strToU8(text)) };
+  return { name, bytes: oneChunk(strToU8(text)), restarts: true };
 }
 
 /** Bytes at hand as a stream that can be read again and again. */

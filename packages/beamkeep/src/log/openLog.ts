@@ -53,7 +53,7 @@ export async function openLog(
     unzipped(watched(source.bytes), source, (what) => {
       damage = what;
     });
-  const canRestart = oneOfMany && source.bytes[Symbol.asyncIterator]() !== (source.bytes as unknown);
+  const canRestart = oneOfMany && source.restarts === true;
   let chunks = start(canRestart ? (bytes) => bytes : watch)[Symbol.asyncIterator]();
   let held: Uint8Array<ArrayBuffer> = new Uint8Array(0);
   let whole = false;
