@@ -1,4 +1,4 @@
-import { diagnose, parseSite } from 'beamkeep';
+import { diagnose, parseSite, UsageError } from 'beamkeep';
 import type { BeamRecord, Channel, Trace } from 'beamkeep/columns';
 import type { Site } from 'beamkeep/site';
 import { expose, transfer } from 'comlink';
@@ -77,6 +77,17 @@ const bench = {
   /** The first lines of a log. */
   peek(blob: Blob): Promise<Peeked> {
     return peeked(blob);
+  },
+
+  /** Why a site file cannot be used, in words; null when it can. */
+  refusal(siteText: string, siteName: string): string | null {
+    try {
+      parseSite(siteText, siteName);
+      return null;
+    } catch (error) {
+      if (!(error instanceof UsageError)) throw error;
+      return error.message;
+    }
   },
 
   /**

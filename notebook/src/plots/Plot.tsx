@@ -30,8 +30,8 @@ export interface PlotProps {
 interface OnPage {
   /** Draws it anew, at a width of its own or for paper. */
   redraw(width?: number): void;
-  /** The light picture as a data URL. */
-  image(): Promise<readonly [element: Element, url: string] | undefined>;
+  /** The light picture as SVG. */
+  image(): Promise<readonly [element: Element, svg: string] | undefined>;
 }
 
 const onPage = new Set<OnPage>();
@@ -85,7 +85,7 @@ export function Plot({ figure, height, label, ...handlers }: PlotProps) {
         const { data, layout } = drawn.current(imageWidth, palette('light'));
         const size = { width: imageWidth, height: layout.height ?? height };
         const url = await library.current.toImage({ data, layout, config }, { format: 'svg', ...size });
-        return [frame, url];
+        return [frame, decodeURIComponent(url.slice(url.indexOf(',') + 1))];
       },
     };
     onPage.add(plot);

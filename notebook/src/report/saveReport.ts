@@ -1,3 +1,4 @@
+import { dataUrl } from '../parts/dataUrl.js';
 import { saveBlob } from '../parts/saveText.js';
 import { plotImages } from '../plots/Plot.js';
 import { sheet } from '../state/store.js';
@@ -16,18 +17,19 @@ export async function saveReport(): Promise<void> {
 export async function reportHtml(): Promise<string> {
   const report = document.implementation.createHTMLDocument(sheet.value.title);
   const { head, body, documentElement } = report;
+  body.className = 'report';
   documentElement.lang = 'en';
   documentElement.setAttribute('data-theme', 'light');
   head.prepend(meta(report, { charset: 'utf-8' }));
   head.append(
     meta(report, {
       'http-equiv': 'Content-Security-Policy',
-      content: "default-src 'none'; style-src 'unsafe-inline'; img-src data:",
+      content: "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:",
     }),
     meta(report, { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
   );
   const style = report.createElement('style');
-  style.textContent = styleText();
+  style.textContent = await styleText();
   head.append(style);
   const pictures = await plotImages();
   for (const part of document.querySelectorAll('.head, main, footer')) {
@@ -47,23 +49,42 @@ function meta(report: Document, attributes: Readonly<Record<string, string>>): H
   return element;
 }
 
-/** Puts the pictures in place of the plots. */
+/** Puts the pictures in place of the plots, as drawings that use the typefaces of the report. */
 function withPictures(part: Element, copy: Element, pictures: ReadonlyMap<Element, string>, report: Document): void {
   const plots = [...part.querySelectorAll('.plot')];
   for (const [row, plot] of [...copy.querySelectorAll('.plot')].entries()) {
     const original = plots[row];
-    const image = report.createElement('img');
-    image.src = (original && pictures.get(original)) ?? '';
-    image.alt = plot.getAttribute('aria-label') ?? '';
-    plot.replaceWith(image);
+    const picture = original && pictures.get(original);
+    if (!picture) continue;
+    const drawing = new DOMParser().parseFromString(picture, 'image/svg+xml').documentElement;
+    const { width, height } = { width: drawing.getAttribute('width'), height: drawing.getAttribute('height') };
+    drawing.setAttribute('viewBox', `0 0 ${width} ${height}`);
+    drawing.removeAttribute('width');
+    drawing.removeAttribute('height');
+    plot.replaceChildren(report.importNode(drawing, true));
   }
 }
 
-/** The rules of the page's own style sheets; typefaces stay behind, for they are files. */
-function styleText(): string {
-  return [...document.styleSheets]
-    .flatMap((sheet) => [...sheet.cssRules])
-    .filter((rule) => !(rule instanceof CSSFontFaceRule))
-    .map((rule) => rule.cssText)
-    .join('\n');
+/**
+ * The page's style sheets as text, as they were served: what the browser makes of a rule cannot always be written down
+ * again. The typefaces come along as data, in the letters of western Europe; others are left to the reader's machine.
+ */
+async function styleText(): Promise<string> {
+  const links = [...document.querySelectorAll<HTMLLinkElement>('link[rel="stylesheet"]')];
+  const sheets = links.map(async ({ href }) => {
+    const text = await (await fetch(href)).text();
+    const faces = text.match(fontFace)?.filter((face) => /unicode-range:\s*U\+(?:\?\?|0+-0*FF)/i.test(face)) ?? [];
+    const carried = await Promise.all(faces.map((face) => withFile(face, href)));
+    return [...carried, text.replace(fontFace, '')].join('\n');
+  });
+  return (await Promise.all(sheets)).join('\n');
+}
+
+const fontFace = /@font-face\s*\{[^}]*\}/g;
+
+/** A typeface's rule with its file in it. */
+async function withFile(face: string, base: string): Promise<string> {
+  const [, path = ''] = /url\(["']?([^"')]+)["']?\)/.exec(face) ?? [];
+  const file = await fetch(new URL(path, base));
+  return face.replace(path, await dataUrl(await file.blob()));
 }

@@ -1,3 +1,4 @@
+import { dataUrl } from '../parts/dataUrl.js';
 import { freshSheet, type Sheet } from '../sheet/sheet.js';
 import { openedSheet, type Packed, sheetText } from '../sheet/sheetFile.js';
 import { fromShelf, shelve } from './shelf.js';
@@ -53,14 +54,7 @@ function unpacked({ name, base64: text }: Packed[number]): { name: string; blob:
   return { name, blob: new Blob(parts) };
 }
 
-function base64(blob: Blob): Promise<string> {
-  return new Promise((resolve, reject) => {
-    const reader = new FileReader();
-    reader.onload = () => resolve(String(reader.result).replace(/^[^,]*,/, ''));
-    reader.onerror = () => reject(reader.error);
-    reader.readAsDataURL(blob);
-  });
-}
+const base64 = async (blob: Blob): Promise<string> => (await dataUrl(blob)).replace(/^[^,]*,/, '');
 
 /** A sheet that shows the demo. */
 export const demoSheet = (): Sheet => freshSheet({ from: 'demo' });

@@ -22,10 +22,7 @@ export async function takeFiles(cell: Cell<'log'>, files: readonly File[]): Prom
   for (const file of json) {
     if (file.size > largestJson && log.length > 0)
       return `${file.name} is too large for a site file (${file.size} bytes).`;
-    if (await startsAsSheet(file)) {
-      replace(await openSheetFile(file));
-      return null;
-    }
+    if (await startsAsSheet(file)) return opened(file);
     if (file.size > largestJson) return `${file.name} is too large for a site file (${file.size} bytes).`;
     Object.assign(change, { site: { name: file.name, text: await file.text() } });
   }
@@ -42,6 +39,15 @@ export async function takeFiles(cell: Cell<'log'>, files: readonly File[]): Prom
   }
   edit((sheet) => set(sheet, cell, change));
   return told;
+}
+
+async function opened(file: File): Promise<string | null> {
+  try {
+    replace(await openSheetFile(file));
+    return null;
+  } catch (error) {
+    return `${file.name} cannot be opened: ${(error as Error).message}. What was open stays as it was.`;
+  }
 }
 
 /** Whether a file begins like a saved sheet. */

@@ -1,3 +1,4 @@
+import { day } from 'beamkeep/columns';
 import { useCallback, useMemo } from 'preact/hooks';
 import type { NumberedFinding, Window } from '../../bench/reading.js';
 import { scaledThreshold } from '../../bench/scaled.js';
@@ -22,6 +23,7 @@ export function Inset({ log, finding }: { log: OpenLog; finding: NumberedFinding
   const picture = useMemo(() => line && drawn(line.time, line.value, window), [line, window]);
   const dates = siteDates(reading.site.timeZone);
   const across = (instant: number): number => ((instant - window.from) / (window.to - window.from)) * width;
+  const end = window.to - window.from > 4 * day ? dates.date : dates.moment;
   const spans = finding.episodes ?? [[finding.start, finding.end] as const];
   const threshold = picture?.down(scaledThreshold(alarm, 'obscuration')) ?? Number.NaN;
 
@@ -48,9 +50,9 @@ export function Inset({ log, finding }: { log: OpenLog; finding: NumberedFinding
         {picture && <path class="inset-line" d={picture.path} />}
       </svg>
       <figcaption>
-        <span>{dates.moment(window.from)}</span>
+        <span>{end(window.from)}</span>
         <span>{picture ? `${picture.low} to ${picture.high} %` : ''}</span>
-        <span>{dates.moment(window.to)}</span>
+        <span>{end(window.to)}</span>
       </figcaption>
     </figure>
   );

@@ -1,8 +1,7 @@
 import { useSignal } from '@preact/signals';
-import { parseSite } from 'beamkeep';
 import { type Layout, type SignalUnit, signalUnits } from 'beamkeep/site';
-import { useEffect, useMemo } from 'preact/hooks';
-import { openBench } from '../../bench/openBench.js';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { type OpenBench, openBench } from '../../bench/openBench.js';
 import type { Peeked } from '../../bench/peek.js';
 import type { LogFile } from '../../bench/reading.js';
 import { Scroll } from '../../parts/Scroll.js';
@@ -19,21 +18,37 @@ interface SiteFormProps {
 /** Asks for the site of a log that came without one: its columns, and what the beams are. */
 export function SiteForm({ cell, files }: SiteFormProps) {
   const head = useSignal<Peeked | null>(null);
+  const helper = useRef<OpenBench>(undefined);
   const first = files[0];
   useEffect(() => {
     if (!first) return;
-    const { bench, close } = openBench();
-    void bench.peek(first.blob).then((peeked) => {
+    const open = openBench();
+    helper.current = open;
+    void open.bench.peek(first.blob).then((peeked) => {
       head.value = peeked;
-      close();
     });
-    return close;
+    return open.close;
   }, [first, head]);
   if (!head.value) return <p class="empty">Looking at the first lines …</p>;
-  return <Form cell={cell} name={first?.name ?? ''} peeked={head.value} />;
+  return (
+    <Form
+      cell={cell}
+      name={first?.name ?? ''}
+      peeked={head.value}
+      refusal={async (text) => (await helper.current?.bench.refusal(text, 'this site')) ?? null}
+    />
+  );
 }
 
-function Form({ cell, name, peeked }: { cell: Cell<'log'>; name: string; peeked: Peeked }) {
+interface FormProps {
+  readonly cell: Cell<'log'>;
+  readonly name: string;
+  readonly peeked: Peeked;
+  /** Why a site file cannot be used, or null. */
+  readonly refusal: (text: string) => Promise<string | null>;
+}
+
+function Form({ cell, name, peeked, refusal }: FormProps) {
   const here = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const draft = useSignal<SiteDraft>(guessed(peeked, here));
   const refused = useSignal<string | null>(null);
@@ -46,20 +61,16 @@ function Form({ cell, name, peeked }: { cell: Cell<'log'>; name: string; peeked:
     change({ beams: now.beams.map((beam, i) => (i === column ? { ...beam, ...to } : beam)) });
   const beams = peeked.columns.map((_, i) => i).filter((i) => now.roles[i] === 'beam');
 
-  function use(event: SubmitEvent): void {
+  async function use(event: SubmitEvent): Promise<void> {
     event.preventDefault();
     const text = siteOf(now, peeked.columns);
-    try {
-      parseSite(text, 'this site');
-    } catch (error) {
-      refused.value = (error as Error).message;
-      return;
-    }
+    refused.value = await refusal(text);
+    if (refused.value !== null) return;
     edit((sheet) => set(sheet, cell, { site: { name: 'site.json', text } }));
   }
 
   return (
-    <form class="site-form" onSubmit={use}>
+    <form class="site-form" onSubmit={(event) => void use(event)}>
       <p>
         {name} came without a site file. Drop one above, or say here what the columns are: they were guessed from their
         names and first lines.
