@@ -8,6 +8,7 @@ export { type LinearFit, leastSquares } from './leastSquares.js';
 export { longRunSpread } from './longRunSpread.js';
 export { median } from './median.js';
 export { mean, standardDeviation } from './moments.js';
+export { type NonlinearFit, type NonlinearOptions, nonlinearFit, type Prediction } from './nonlinearFit.js';
 export { quantile } from './quantile.js';
 export { type RobustFit, type RobustOptions, robustLeastSquares } from './robustLeastSquares.js';
 export { rollingMedian } from './rollingMedian.js';
