@@ -4,7 +4,8 @@ import type { Beam, Site, Visit } from '../site/index.js';
 import type { Claim } from './cause.js';
 import { causes } from './causes/index.js';
 import type { Finding, Severity } from './finding.js';
-import { type Picture, picture } from './picture.js';
+import type { Picture } from './picture.js';
+import { pictureOf } from './pictureOf.js';
 import { view } from './view.js';
 
 /** What was found on one beam. */
@@ -51,7 +52,7 @@ function diagnoseBeam(record: BeamRecord, beam: Beam, site: Site): BeamDiagnosis
     record.intervalSeconds,
     site.sampling,
   );
-  const whole = picture(seen, fires);
+  const whole = pictureOf(seen, fires);
   const findings = causes.flatMap((cause) =>
     cause
       .claims(whole)

@@ -1,18 +1,19 @@
 import type { Stretch } from '../columns/index.js';
-import { rowAt } from '../columns/index.js';
 import type { Visit } from '../site/index.js';
-import { median, robustSpread, rollingMedian } from '../statistics/index.js';
-import { findBlocks } from './blocks.js';
-import { type Climb, findClimbs } from './climbs.js';
-import { type DailyShape, dailyShape, mayBeMovement } from './cycleKind.js';
-import { bounds, depths, type Excursion, excursionAbout, findExcursions } from './excursions.js';
-import { type Family, families } from './families.js';
-import { type LocalDay, localDays } from './localDays.js';
-import { courseNoise } from './noise.js';
-import { type Roughness, roughFactor, roughness } from './roughness.js';
-import { type Kind, sortExcursions } from './sorting.js';
-import { between, bridge, type Parts, takeApart } from './takeApart.js';
-import { levelOf, type View } from './view.js';
+import type { Climb } from './climbs.js';
+import type { DailyShape } from './cycleKind.js';
+import type { Excursion } from './excursions.js';
+import type { Family } from './families.js';
+import type { LocalDay } from './localDays.js';
+import type { Roughness } from './roughness.js';
+import type { Parts } from './takeApart.js';
+import type { View } from './view.js';
+
+/**
+ * What an excursion looks like. `block`: something in the path; `smoke`: cannot be told from smoke; `film`: mist;
+ * `dust`; `light`; `rough`: noise; `slow`: other.
+ */
+export type Kind = 'block' | 'smoke' | 'film' | 'dust' | 'light' | 'rough' | 'slow';
 
 /** All that is measured of a beam, once, for the causes to read. */
 export interface Picture {
@@ -35,125 +36,4 @@ export interface Picture {
   readonly visits: readonly Visit[];
   /** Least change of level that counts for slow causes, share of clean air. */
   readonly slowLimit: number;
-}
-
-/** Shares that a slow change must pass: 1.5 % of clean air, three spreads of an hour's median, 1.5 steps of the scale. */
-const leastShare = 0.015;
-
-/** Measures a beam. */
-export function picture(view: View, fires: readonly Stretch[]): Picture {
-  const visits = view.site.visits.filter((v) => v.beam === undefined || v.beam === view.beam.id);
-  const blocks = findBlocks(view);
-  const shaded = new Uint8Array(view.trace.time.length);
-  for (const { from, to } of blocks) shaded.fill(1, from, to);
-  const first = takeApart(view, leastShare, { cycleAllowed: true, mask: shaded });
-  const hourly = courseNoise(first.cells.level, view.quantum / Math.sqrt(12) / 2);
-  const slowLimit = Math.max(leastShare, 3 * hourly, 1.5 * view.quantum);
-  const shape = dailyShape(view, first, 4.343 * slowLimit);
-  const cycleAllowed = mayBeMovement(shape);
-  const second = takeApart(view, slowLimit, { cycleAllowed, mask: shaded });
-  const parts = takeApart(view, slowLimit, { cycleAllowed, mask: maskOf(view, second, shaded) });
-  const depth = depths(view, parts);
-  const rough = roughness(view, depth);
-  const raised = roughFactor(rough, depth.length);
-  const climbs = findClimbs(view, parts.left, raised);
-  const excursions = allExcursions(view, parts, depth, raised, climbs);
-  const threshold = 1 - view.beam.alarmThreshold / 100;
-  const family = families(view, excursions, (e) => deepest(view, e) <= threshold);
-  const days = localDays(view, parts.cells);
-  const base = { view, parts, depth, days, shape, excursions, family, climbs, rough, raised, fires, visits, slowLimit };
-  return { ...base, kind: sortExcursions(base) };
-}
-
-/** Longest excursion that is looked for against its own hours rather than against the cycle [ms]. */
-const short = 2.5 * 3_600_000;
-
-/**
- * The excursions of a beam: those of some hours against the slow course and the cycle; shorter ones against the hours
- * about them as well, where the cycle is large and its fit leaves a part behind; and what climbed as smoke may though
- * it passed no bound.
- */
-function allExcursions(
-  view: View,
-  parts: Parts,
-  depth: Float64Array,
-  roughOnly: Float32Array,
-  climbs: readonly Climb[],
-): Excursion[] {
-  const raised = raisedBounds(view, parts, roughOnly);
-  const found = findExcursions(view, depth, raised);
-  if (raised.some((f, i) => f > (roughOnly[i] as number))) {
-    const fast = findExcursions(view, aboutNeighbours(view, parts, depth), roughOnly).filter(
-      (e) => e.end - e.start < short,
-    );
-    const free = fast.filter((e) => !found.some((f) => f.sign === e.sign && f.start <= e.end && f.end >= e.start));
-    found.push(...free);
-  }
-  for (const climb of climbs) {
-    if (found.some((e) => e.sign === 1 && e.from <= climb.to && e.to >= climb.to - 1)) continue;
-    const before = levelOf((view.loss[climb.to] as number) - climb.rise);
-    const own = view.trace.level.map((v) => before - v);
-    if ((depth[climb.to] as number) > 0.5 * climb.lost) found.push(excursionAbout(view, own, climb.from, climb.to));
-  }
-  return found.sort((a, b) => a.start - b.start || a.end - b.end);
-}
-
-/** Depth of each row below the middle of the five hours about it. */
-function aboutNeighbours(view: View, parts: Parts, depth: Float64Array): Float64Array {
-  const { cells } = parts;
-  const middles = new Float64Array(cells.length);
-  for (let c = 0; c < cells.length; c++) middles[c] = median(depth.subarray(cells.row[c], cells.row[c + 1]));
-  const hours = rollingMedian(middles, Math.max(3, Math.round((5 * 3_600_000) / cells.width)) | 1);
-  const course = bridge(hours, 0);
-  return depth.map((d, i) => d - between(cells, course, view.trace.time[i] as number, 0, cells.length - 1));
-}
-
-/**
- * How much deeper an excursion must be on each row: where the samples are rougher for a while, and where the daily
- * cycle is large, whose fit leaves a part of it behind.
- */
-function raisedBounds(view: View, parts: Parts, rough: Float32Array): Float32Array {
-  const factor = Float32Array.from(rough);
-  const { cells, cycle, course, slow } = parts;
-  const { high } = bounds(view);
-  const rest = course.map((v, c) => v - (slow[c] as number) - (cycle[c] as number));
-  const usual = robustSpread(rest, 0);
-  const perDay = Math.max(1, Math.round(86_400_000 / cells.width));
-  for (let c = 0; c < cells.length; c++) {
-    const from = Math.max(0, c - (perDay >> 1));
-    const day = cycle.subarray(from, from + perDay);
-    const sway = Math.max(...day) - Math.min(...day);
-    const left = Math.max(4 * usual, 0.35 * sway) / 4.343;
-    const f = (left * levelOf(slow[c] as number)) / high;
-    if (f <= 1) continue;
-    for (let i = cells.row[c] as number; i < (cells.row[c + 1] as number); i++)
-      factor[i] = Math.max(factor[i] as number, f);
-  }
-  return factor;
-}
-
-/** Lowest level within an excursion, share of clean air. */
-export function deepest(view: View, e: Excursion): number {
-  let low = Number.POSITIVE_INFINITY;
-  for (let i = e.from; i <= e.to; i++) low = Math.min(low, view.trace.low[i] as number);
-  return low;
-}
-
-/** Rows of clear events, so that the slow course and the cycle are fitted without them. */
-function maskOf(view: View, parts: Parts, shaded: Uint8Array): Uint8Array {
-  const n = view.trace.time.length;
-  const mask = Uint8Array.from(shaded);
-  const depth = depths(view, parts);
-  const { high } = bounds(view);
-  let masked = 0;
-  for (const e of findExcursions(view, depth)) {
-    if (e.depth < 1.5 * high) continue;
-    const margin = Math.min(view.interval * 5, 600_000);
-    const from = rowAt(view.trace.time, e.start - margin);
-    const to = Math.min(n, rowAt(view.trace.time, e.end + margin) + 1);
-    mask.fill(1, from, to);
-  }
-  for (const m of mask) masked += m;
-  // What fills more than half of the log is no event: fitting must see it.
-  return masked > 0.55 * n ? shaded : mask;
 }

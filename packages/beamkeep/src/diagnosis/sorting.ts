@@ -3,16 +3,13 @@ import { cellAt } from './cells.js';
 import type { Climb } from './climbs.js';
 import type { Excursion } from './excursions.js';
 import { type Family, hoursBetween, solarHour } from './families.js';
-import type { Picture } from './picture.js';
+import type { Kind, Picture } from './picture.js';
 import { levelOf } from './view.js';
 
 /*
  * Each excursion is sorted by what it looks like. Smoke goes first and is only ruled out by the edges of an object, by
  * growth too slow for the smoke rule, or by a family of its like on other days; never by a better story.
  */
-
-/** `block`: something in the path; `smoke`: cannot be told from smoke; `film`: mist; `dust`; `light`; `rough`: noise; `slow`: other. */
-export type Kind = 'block' | 'smoke' | 'film' | 'dust' | 'light' | 'rough' | 'slow';
 
 type Unsorted = Omit<Picture, 'kind'>;
 

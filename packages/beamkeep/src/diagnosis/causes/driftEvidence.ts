@@ -1,3 +1,4 @@
+import { hour } from '../../columns/index.js';
 import type { Picture } from '../picture.js';
 import type { SlowStretch } from '../slowLoss.js';
 import { logistic } from '../wording.js';
@@ -8,8 +9,13 @@ import { logistic } from '../wording.js';
  * Dirt leaves the sway in dB as it was and does not speed up; a creeping aim loses with the square of its angle, so it
  * speeds up and sways more as it goes. Growth of the sway proves loss of aim, no growth proves nothing.
  */
-export function driftEvidence(_picture: Picture, s: SlowStretch): number {
+export function driftEvidence({ visits }: Picture, s: SlowStretch): number {
   let score = -2.5;
+  // What a cleaning takes back was dirt; what a re-aiming takes back was aim.
+  if (s.restored && s.restoredBy > 0.6 * s.gained) {
+    const work = visits.find((v) => v.time <= s.end + 6 * hour && (v.until ?? v.time) >= s.end - 6 * hour)?.work;
+    score += work === 'cleaned' ? -5 : work === 'realigned' ? 2 : -1.5;
+  }
   if (!Number.isNaN(s.acceleration)) score += 3.2 * Math.min(2, s.acceleration - 0.45);
   if (!Number.isNaN(s.swayGrowth)) {
     // Without the temperature, a season that turns hotter looks the same.

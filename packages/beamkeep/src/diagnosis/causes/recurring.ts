@@ -1,6 +1,5 @@
 import type { Excursion } from '../excursions.js';
-import type { Picture } from '../picture.js';
-import type { Kind } from '../sorting.js';
+import type { Kind, Picture } from '../picture.js';
 
 /** Excursions of one kind, by local day. */
 export const daysOf = (picture: Picture, kind: Kind): Map<number, Excursion[]> =>
