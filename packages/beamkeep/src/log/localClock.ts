@@ -46,22 +46,20 @@ export function clockStretch(zone: string, clock: number): ClockStretch {
   const early = reading.toZonedDateTime(zone, { disambiguation: 'earlier' });
   const late = reading.toZonedDateTime(zone, { disambiguation: 'later' });
   if (early.epochMilliseconds === late.epochMilliseconds) return plainStretch(early);
-  if (early.toPlainDateTime().equals(reading)) {
-    // Shown twice: between the two lies the change.
-    const change = early.getTimeZoneTransition('next')?.epochMilliseconds ?? Number.NaN;
-    const before = offsetOf(early);
-    const after = offsetOf(late);
-    return { from: change + after, to: change + before, offset: before, kind: 'doubled', repeat: before - after };
-  }
-  const change = late.getTimeZoneTransition('previous')?.epochMilliseconds ?? Number.NaN;
-  const offsetBefore = offsetOf(Temporal.Instant.fromEpochMilliseconds(change - 1).toZonedDateTimeISO(zone));
-  const offsetAfter = offsetOf(Temporal.Instant.fromEpochMilliseconds(change).toZonedDateTimeISO(zone));
-  return { from: change + offsetBefore, to: change + offsetAfter, offset: offsetBefore, kind: 'skipped', repeat: 0 };
+  // Both lie around the change: shown twice where both show the reading, skipped where neither does.
+  const change = early.getTimeZoneTransition('next');
+  if (change === null) return plainStretch(early);
+  const instant = change.epochMilliseconds;
+  const before = offsetOf(Temporal.Instant.fromEpochMilliseconds(instant - 1).toZonedDateTimeISO(zone));
+  const after = offsetOf(change);
+  return before > after
+    ? { from: instant + after, to: instant + before, offset: before, kind: 'doubled', repeat: before - after }
+    : { from: instant + before, to: instant + after, offset: before, kind: 'skipped', repeat: 0 };
 }
 
 function plainStretch(time: Temporal.ZonedDateTime): ClockStretch {
   const offset = offsetOf(time);
-  const last = time.getTimeZoneTransition('previous');
+  const last = time.add({ milliseconds: 1 }).getTimeZoneTransition('previous');
   const next = time.getTimeZoneTransition('next');
   const edge = (change: Temporal.ZonedDateTime | null, side: number): number => {
     if (change === null) return side * Number.POSITIVE_INFINITY;

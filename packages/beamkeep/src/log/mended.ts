@@ -21,7 +21,7 @@ export interface Mending {
  */
 export function mend(window: RowWindow, file: string, notes: NoteBook, absent: number, longForm: boolean): Mending {
   const { count, time, line } = window;
-  const inOrder = risingRows(time, count);
+  const inOrder = risingRows(time, count, window.lastLeft);
   let moved = 0;
   for (let row = 0; row < count; row++) {
     if (inOrder[row] === 1) continue;
@@ -39,13 +39,14 @@ const note = (notes: NoteBook, file: string, line: number, longForm: boolean) =>
   if (!longForm) notes.note(file, line, 'out of order: put in its place');
 };
 
-/** Marks the rows of a longest stretch that never falls (Fredman 1975: patience sorting). */
-function risingRows(time: Float64Array, count: number): Uint8Array {
+/** Marks the rows of a longest stretch behind `after` that never falls (Fredman 1975: patience sorting). */
+function risingRows(time: Float64Array, count: number, after: number): Uint8Array {
   const before = new Int32Array(count);
   const piles = new Int32Array(count);
   let used = 0;
   for (let row = 0; row < count; row++) {
     const t = time[row] as number;
+    if (t <= after) continue;
     let low = 0;
     let high = used;
     if (used > 0 && (time[piles[used - 1] as number] as number) <= t) low = used;

@@ -83,7 +83,11 @@ export async function openLog(
   const loneReturns = !held.includes(newline) && held.includes(carriageReturn);
   if (loneReturns) withNewlines(held);
   let head = logHead(name, held, whole, headLines);
-  for (let bytes = 4 * headBytes; !whole && bytes <= mostHeadBytes && isUndecided(head, site); bytes *= 2) {
+  for (
+    let bytes = headBytes;
+    bytes <= mostHeadBytes && isUndecided(head, site);
+    bytes = whole ? Number.POSITIVE_INFINITY : 4 * bytes
+  ) {
     const from = held.length;
     await hold(bytes);
     if (loneReturns) withNewlines(held.subarray(from));
