@@ -59,6 +59,7 @@ const outage: Effect = {
 const roof = {
   effect: 'movement',
   stream: 'roof',
+  reach: 2,
   lag: 1.4,
   across: 0.12,
   acrossLag: 3,

@@ -11,6 +11,7 @@ describe('movement', () => {
     effect: 'movement',
     stream: 'roof',
     swing: 0.3,
+    reach: 3,
     direction: 0,
     lag: 1,
     across: 0,

@@ -17,6 +17,8 @@ export interface Movement {
   readonly stream: string;
   /** Turn from trough to crest on one of the larger days [half-angles]. */
   readonly swing: number;
+  /** Farthest that it turns within the log [half-angles]: beyond, people would have aimed it again. */
+  readonly reach: number;
   /** Direction of the turn, counter-clockwise from sideways [rad]. */
   readonly direction: number;
   /** Lag behind the roof's skin [h]. */
@@ -37,6 +39,7 @@ export function movement(plan: Movement, scene: Scene): Part {
   const draw = random(scene.seed, plan.stream);
   const along = drive(lagged(roofHeat(weather, scenario.solarGain), plan.lag * hour), plan.aimedAt, scene);
   const aside = drive(lagged(roofHeat(weather, 0.5 * scenario.solarGain), plan.acrossLag * hour), plan.aimedAt, scene);
+  const swing = Math.min(plan.swing, plan.reach / farthest(along, scene));
   const [cos, sin] = [Math.cos(plan.direction), Math.sin(plan.direction)];
   const x = new Float32Array(time.length);
   const y = new Float32Array(time.length);
@@ -51,12 +54,23 @@ export function movement(plan: Movement, scene: Scene): Part {
       calm = mood * calm + Math.sqrt(1 - mood * mood) * draw.normal();
       before = instant;
     }
-    const main = plan.swing * (at(along, instant) + plan.wind * gust * Math.max(0, calm));
-    const cross = plan.swing * plan.across * at(aside, instant);
+    const main = swing * (at(along, instant) + plan.wind * gust * Math.max(0, calm));
+    const cross = swing * plan.across * at(aside, instant);
     x[i] = cos * main - sin * cross;
     y[i] = sin * main + cos * cross;
   }
   return { effect: plan, cause: 'building-movement', windows: dayWindows(scene), turn: [x, y] };
+}
+
+/** Farthest that a grid stands from nought within the log. */
+function farthest(grid: Grid, { time }: Scene): number {
+  let most = 1e-6;
+  for (let i = 0; i < grid.values.length; i++) {
+    const instant = grid.start + i * grid.step;
+    if (instant < (time[0] ?? 0) || instant > (time[time.length - 1] ?? 0)) continue;
+    most = Math.max(most, Math.abs(grid.values[i] as number));
+  }
+  return most;
 }
 
 /** A grid brought to swing by one from trough to crest on a large day, and to nought where the beam was aimed. */

@@ -37,6 +37,7 @@ export interface Fire {
 export interface Smoke {
   readonly effect: 'smoke';
   readonly stream: string;
+  /** In order of time. */
   readonly fires: readonly Fire[];
 }
 
@@ -81,7 +82,9 @@ export function smoke(plan: Smoke, scene: Scene): Part {
       const dither = Math.exp(fire.dither * wisp - fire.dither ** 2 / 2);
       loss[i] = (loss[i] as number) + fire.peak * course(fire, (instant - fire.from) / second) * dither;
     }
-    return { from: fire.from, to };
+    // What a second fire brings is its own.
+    const next = plan.fires[k + 1]?.from ?? Number.POSITIVE_INFINITY;
+    return { from: fire.from, to: Math.min(to, next - 1) };
   });
   return { effect: plan, cause: 'smoke-like', windows, loss };
 }

@@ -55,27 +55,35 @@ export function drawAerosol(setting: Setting, beam: BeamSetting, shared: Random,
 }
 
 /** Sun through a window: the patch lies where the sun stands at some hour of some day of the log. */
-export function drawSunlight(setting: Setting, beam: BeamSetting): { effect: Sunlight; bearing: number; tilt: number } {
+export function drawSunlight(
+  setting: Setting,
+  beam: BeamSetting,
+  shared: Random,
+): { effect: Sunlight; bearing: number; tilt: number } {
   const { ranges, place } = setting;
   const { draw } = beam;
+  // Beams side by side look through one window as a rule.
+  const window = draw.chance(0.6) ? shared : draw;
   let sun = { azimuth: 180, altitude: 20 };
-  const highest = draw.pick([25, 45, 70]);
+  const highest = window.pick([25, 45, 70]);
   for (let k = 0; k < 60; k++) {
-    sun = getPosition(new Date(within(setting, draw, 0.1, 0.9)), place.latitude, place.longitude);
+    sun = getPosition(new Date(within(setting, window, 0.1, 0.9)), place.latitude, place.longitude);
     if (sun.altitude > 4 && sun.altitude < highest) break;
   }
-  const width = draw.between(2.5, 10) + setting.intervalSeconds / 300;
-  const low = sun.altitude - draw.between(3, 9);
+  const width = window.between(2.5, 10) + setting.intervalSeconds / 300;
+  const low = Math.max(1, sun.altitude - window.between(3, 9));
+  const high = low + window.between(8, 22);
   const adds = atLeast(draw, 1.6 * beam.fast, ranges.lightAdds);
+  const roughens = draw.chance(0.12); // it hardly moves the level, but shakes it
   return {
     effect: {
       effect: 'sunlight',
       stream: `${beam.id}/sun`,
       azimuth: [sun.azimuth, width],
-      elevation: [Math.max(1, low), Math.max(2, low) + draw.between(8, 22)],
-      adds: draw.chance(0.25) ? -Math.min(0.9, adds * draw.between(1, 2.5)) : adds,
-      rough: draw.between(...ranges.lightRough),
-      edge: draw.between(0.4, 2.5),
+      elevation: [low, high],
+      adds: roughens ? 0.3 * adds : draw.chance(0.25) ? -Math.min(0.9, adds * draw.between(1, 2.5)) : adds,
+      rough: roughens ? draw.between(1.2, 3) : draw.between(...ranges.lightRough),
+      edge: window.between(0.4, 2.5),
     },
     bearing: (sun.azimuth + draw.normal() * 6 + 360) % 360,
     tilt: Math.max(-5, Math.min(20, sun.altitude * draw.between(0, 0.5))),

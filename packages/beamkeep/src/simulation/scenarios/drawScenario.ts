@@ -73,6 +73,8 @@ export function drawScenario(ranges: Ranges, seed: number, wish: Wish): Scenario
   const recording = drawRecording(ranges, draw, timing.intervalSeconds);
   const names = columnNames(draw, count);
   const alike = random(seed, 'alike');
+  // Beams of one hall hang at one height as a rule, and share its mist.
+  const height = alike.chance(0.7) ? Math.round(alike.between(4, 18) * 2) / 2 : undefined;
   const visits: VisitPlan[] = [];
   const beams = plan.map((wanted, k): BeamPlan => {
     const id = `B${k + 1}`;
@@ -103,7 +105,14 @@ export function drawScenario(ranges: Ranges, seed: number, wish: Wish): Scenario
     const ceiling = gains ? Math.max(1.6, bare.ceiling) : bare.ceiling;
     const { gainControl, ...rest } = bare;
     const kept = wish.kind === 'truncated' || !gainControl ? rest : { ...rest, gainControl };
-    return { ...kept, ...built, ceiling, effects: shareGaps(effects, k), untold: untoldKeys(own, alike, kept) };
+    return {
+      ...kept,
+      ...built,
+      ...(height === undefined ? {} : { height }),
+      ceiling,
+      effects: shareGaps(effects, k),
+      untold: untoldKeys(own, alike, kept),
+    };
   });
   const zoneMatters = ['local', 'day-first', 'month-first'].includes(recording.clock);
   const hasSide = draw.chance(0.5);

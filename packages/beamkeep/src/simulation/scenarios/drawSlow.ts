@@ -71,7 +71,7 @@ export function drawKnock(setting: Setting, beam: BeamSetting): { effect: Knock;
       effect: 'knock',
       time,
       turn: [turn * Math.cos(direction), turn * Math.sin(direction)],
-      settles: draw.chance(0.3) ? draw.between(0, 0.25) : 0,
+      settles: draw.chance(0.3) ? draw.between(0, 0.12) : 0,
       ...(aimedAgain === undefined ? {} : { aimedAgain }),
       leaves: draw.chance(0.5) ? 0 : draw.between(0, 0.15),
     },
@@ -83,7 +83,9 @@ export function drawKnock(setting: Setting, beam: BeamSetting): { effect: Knock;
 export function drawCreep(setting: Setting, beam: BeamSetting): { effect: Creep; visits: VisitPlan[] } {
   const { ranges, start, end } = setting;
   const { draw } = beam;
-  const direction = draw.between(0, 2 * Math.PI);
+  // Mostly on down the flank on which it stands, seldom over the peak first.
+  const down = Math.atan2(beam.offset[1], beam.offset[0]);
+  const direction = draw.chance(0.8) ? down + draw.between(-0.5, 0.5) * Math.PI : draw.between(0, 2 * Math.PI);
   const turn = turnFor(beam.lobe, beam.offset, direction, atLeast(draw, 1.2 * beam.slow, ranges.creepLoss));
   const from = draw.chance(0.6) ? start : within(setting, draw, 0.05, 0.4);
   const aimedAgain = draw.chance(0.2) ? end - draw.between(0.05, 0.3) * (end - from) : undefined;
@@ -114,6 +116,7 @@ export function drawMovement(setting: Setting, beam: BeamSetting, harmless: bool
     effect: 'movement',
     stream: `${beam.id}/movement`,
     swing: swingFor(beam.lobe, beam.offset, direction, share),
+    reach: draw.between(0.35, 0.9),
     direction,
     lag: draw.logBetween(...ranges.structureLag),
     across: draw.chance(0.5) ? draw.between(0, 0.35) : 0,

@@ -125,7 +125,7 @@ export function bring(happening: Happening, setting: Setting, beam: BeamSetting,
       return only(drawAerosol(setting, beam, common, 'work'));
     case 'ambient-light': {
       if (draw.chance(0.12)) return only(drawLamp(setting, beam, 'lamps'));
-      const { effect, bearing, tilt } = drawSunlight(setting, beam);
+      const { effect, bearing, tilt } = drawSunlight(setting, beam, random(shared, 'shared', 'window'));
       return { effects: [effect], visits: [], built: { bearing, tilt } };
     }
     case 'vibration':

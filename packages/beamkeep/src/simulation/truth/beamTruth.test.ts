@@ -74,6 +74,7 @@ describe('beamTruth', () => {
     const roof = {
       effect: 'movement',
       stream: 'm',
+      reach: 2,
       direction: 0,
       lag: 1,
       across: 0,

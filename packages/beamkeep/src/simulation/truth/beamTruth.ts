@@ -8,7 +8,7 @@ import { cleanedLabels } from './cleanedLabels.js';
 import { dirtForecast, dirtLabels } from './dirtLabels.js';
 import { blockLabels, noiseLabels, smokeLabels, vibrationLabels } from './fastLabels.js';
 import { gapLabels } from './gapLabels.js';
-import { movementLabels } from './movementLabels.js';
+import { dailySwings, movementLabels } from './movementLabels.js';
 import { noiseFigures } from './noiseFigures.js';
 import { ownTraces } from './ownTraces.js';
 import { recurring } from './recurring.js';
@@ -61,7 +61,7 @@ export function beamTruth(scene: Scene, beam: BeamPlan, light: BeamLight, seen: 
   const causes = all
     .flatMap((labels) => labels.causes)
     .sort((a, b) => (a.start < b.start ? -1 : a.start > b.start ? 1 : 0));
-  const aim = aimTruth(view);
+  const aim = causes.some(({ cause }) => cause === 'building-movement') ? aimTruth(view) : undefined;
   const [first, last] = [seenFrom(view, 0), seenUpTo(view, Number.MAX_SAFE_INTEGER)];
   return {
     id: beam.id,
@@ -94,7 +94,8 @@ function swayLow(view: Viewed): number {
   return Math.max(0, rank(share, 0.97));
 }
 
-function aimTruth({ beam, light }: Viewed): BeamTruth['aim'] {
+function aimTruth(view: Viewed): BeamTruth['aim'] {
+  const { beam, light } = view;
   const plan = beam.effects.find((one) => one.effect === 'movement');
   const part = light.parts.find((one) => one.effect === plan);
   if (plan?.effect !== 'movement' || !part?.turn) return undefined;
@@ -106,10 +107,14 @@ function aimTruth({ beam, light }: Viewed): BeamTruth['aim'] {
     y += rank(turn[1], 0.5);
   }
   const offset = Math.hypot(x, y);
-  const along = offset === 0 ? 0 : (Math.cos(plan.direction) * x + Math.sin(plan.direction) * y) / offset;
+  const [cos, sin] = [Math.cos(plan.direction), Math.sin(plan.direction)];
+  const [sideways, upwards] = part.turn;
+  const path = Float64Array.from(sideways, (value, i) => cos * value + sin * (upwards[i] as number));
+  const swings = dailySwings(view, path).map(({ size }) => size);
+  const along = offset === 0 ? 0 : (cos * x + sin * y) / offset;
   return {
     offsetInHalfAngles: brief(offset),
-    movementInHalfAngles: brief(plan.swing),
+    movementInHalfAngles: brief(swings.length > 0 ? rank(swings, 0.85) : plan.swing),
     halfAngleDegrees: brief(beam.halfAngle),
     alongOffset: brief(along),
   };
