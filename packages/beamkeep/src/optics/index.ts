@@ -1,3 +1,7 @@
+export { aimLoss } from './aim/aimLoss.js';
+export { fitLobe, fitLobeTwoAxes, type LobeAxis, type LobeFit, type LobeOptions } from './aim/fitLobe.js';
+export { type Angles, type Lobe, lobeLevel, offPeak } from './aim/lobeModel.js';
+export type { ScanFlag, ScanFlagKind } from './aim/scanFlags.js';
 export {
   coverFromEdge,
   coverFromMiddle,
@@ -8,10 +12,11 @@ export {
   type Reflector,
   type Strip,
 } from './cover.js';
+export type { Estimate } from './estimate.js';
 export { apertureShare, type SpotWidths, spotWidths } from './gaussianBeam.js';
 export { type JitterLoss, jitterOneAxis, jitterTwoAxes, type PointingError, pointingError } from './jitter.js';
 export { lobeAngle, lobeLoss, pointingLoss, superGaussianLoss } from './lobe.js';
-export { type Estimate, type MovementFit, type MovementOptions, movementFit } from './movementFit.js';
+export { type MovementFit, type MovementOptions, movementFit } from './movementFit.js';
 export { geometricLoss, type RangeRegime, type Retroreflection, rangeLoss, retroreflection } from './range.js';
 export {
   angleOfDisplacement,

@@ -8,6 +8,7 @@ import {
   robustLeastSquares,
   studentQuantile,
 } from '../statistics/index.js';
+import type { Estimate } from './estimate.js';
 
 /*
  * A building that moves tells where the aim stands. With a proxy u of the movement (the structure's temperature some
@@ -24,13 +25,6 @@ import {
  * Where the curvature cannot be told from none there is no offset, only bounds: b = 2 L o g is known, and a g no
  * greater than c allows leaves an o no smaller than b / (2 L g).
  */
-
-/** A number and the limits within which it lies at the confidence asked for; NaN for a value that cannot be told. */
-export interface Estimate {
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-}
 
 /** What the quadratic of loss on movement says about the aim. */
 export interface MovementFit {

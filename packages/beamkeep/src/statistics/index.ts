@@ -11,6 +11,7 @@ export { mean, standardDeviation } from './moments.js';
 export { type NonlinearFit, type NonlinearOptions, nonlinearFit, type Prediction } from './nonlinearFit.js';
 export { quantile } from './quantile.js';
 export { type RobustFit, type RobustOptions, robustLeastSquares } from './robustLeastSquares.js';
+export { type RobustNonlinearFit, type RobustNonlinearOptions, robustNonlinearFit } from './robustNonlinearFit.js';
 export { rollingMedian } from './rollingMedian.js';
 export { aliasFrequency } from './spectra/aliasFrequency.js';
 export { autocorrelation } from './spectra/autocorrelation.js';

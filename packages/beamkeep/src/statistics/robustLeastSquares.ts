@@ -36,6 +36,13 @@ const huberReach = 1.345;
 const huberRounds = 10;
 const biweightRounds = 30;
 
+/** Weight of a row at so many spreads from the fit, by Huber: none is left out. */
+export const huberWeight = (distance: number) => (distance <= huberReach ? 1 : huberReach / distance);
+
+/** Weight of a row at so many spreads from the fit, by Tukey: none beyond the reach. */
+export const biweight = (distance: number, reach: number) =>
+  distance < reach ? (1 - (distance / reach) ** 2) ** 2 : 0;
+
 /**
  * The linear fit that most rows agree on: spikes, dips and steps of up to a third of the rows do not bend it.
  *
@@ -58,17 +65,14 @@ export function robustLeastSquares(
     target.slice(),
   );
   const least = Math.max(leastSpread, 1e-12 * largest(target));
-  const huber = reweighted(design, target, plain.coefficients, least, huberRounds, (distance) =>
-    distance <= huberReach ? 1 : huberReach / distance,
-  );
-  const biweight = (distance: number) => (distance < reach ? (1 - (distance / reach) ** 2) ** 2 : 0);
+  const huber = reweighted(design, target, plain.coefficients, least, huberRounds, huberWeight);
   const { coefficients, spread, trust } = reweighted(
     design,
     target,
     huber.coefficients,
     least,
     biweightRounds,
-    biweight,
+    (distance) => biweight(distance, reach),
   );
 
   const off = residualsOf(design, target, coefficients);
@@ -126,7 +130,7 @@ const largest = (values: Float64Array) => values.reduce((most, value) => Math.ma
  * What to multiply the inverse products with to have the covariance of a biweight fit: Huber's first estimator,
  * [n / (n - p)] K^2 sum(psi^2) / n / (mean of psi')^2 with K = 1 + (p / n) var(psi') / (mean of psi')^2.
  */
-function covarianceFactor(residuals: Float64Array, spread: number, reach: number, rank: number): number {
+export function covarianceFactor(residuals: Float64Array, spread: number, reach: number, rank: number): number {
   const n = residuals.length;
   if (n <= rank) return Number.NaN;
   let pull = 0;

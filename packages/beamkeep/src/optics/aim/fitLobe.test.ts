@@ -1,0 +1,214 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { normalNoise } from '../../statistics/normalNoise.js';
+import { aimLoss } from './aimLoss.js';
+import { fitLobe, fitLobeTwoAxes, type LobeFit } from './fitLobe.js';
+import { type Lobe, lobeLevel } from './lobeModel.js';
+
+const degrees = (from: number, to: number, step: number) =>
+  Float64Array.from({ length: Math.round((to - from) / step) + 1 }, (_, i) => from + i * step);
+
+const lobe = (changes: Partial<Lobe> = {}): Lobe => ({
+  peak: 100,
+  floor: 0,
+  centre: [0.12],
+  halfAngle: [0.5],
+  power: 2,
+  ...changes,
+});
+
+/** A scan of a lobe, with noise of so much. */
+function scan(true_: Lobe, angles: Float64Array, spread: number, noise: () => number): Float64Array {
+  return lobeLevel(true_, [angles]).map((level) => level + spread * noise());
+}
+
+const kinds = (fit: LobeFit) => fit.flags.map(({ kind }) => kind);
+const wide = degrees(-1.5, 1.5, 0.1);
+
+describe('fitLobe', () => {
+  it('law: the lobe comes back from a scan without noise, and nothing is doubted', () => {
+    const centre = fc.double({ min: -0.6, max: 0.6, noNaN: true });
+    const halfAngle = fc.double({ min: 0.3, max: 0.7, noNaN: true });
+    fc.assert(
+      fc.property(centre, halfAngle, fc.double({ min: 0.5, max: 4000, noNaN: true }), (c, h, peak) => {
+        const fit = fitLobe(wide, lobeLevel(lobe({ peak, centre: [c], halfAngle: [h] }), [wide]));
+        expect(fit.shape).toBe('gaussian');
+        expect(fit.peak.value / peak).toBeCloseTo(1, 6);
+        expect(fit.axes[0]?.centre.value).toBeCloseTo(c, 6);
+        expect(fit.axes[0]?.halfAngle.value).toBeCloseTo(h, 6);
+        expect(kinds(fit)).toEqual([]);
+      }),
+      { seed: 111, numRuns: 30 },
+    );
+  });
+  it('law: moving and stretching the scan moves and stretches the lobe', () => {
+    const noise = normalNoise(112);
+    const level = scan(lobe(), wide, 1, noise);
+    const fit = fitLobe(wide, level);
+    const moved = fitLobe(
+      wide.map((angle) => 10 - 3 * angle),
+      level.map((value) => 7 * value),
+    );
+    expect(moved.axes[0]?.centre.value).toBeCloseTo(10 - 3 * (fit.axes[0]?.centre.value ?? NaN), 4);
+    expect(moved.axes[0]?.halfAngle.value).toBeCloseTo(3 * (fit.axes[0]?.halfAngle.value ?? NaN), 4);
+    expect(moved.peak.value).toBeCloseTo(7 * fit.peak.value, 2);
+  });
+  it('limits of 95 % hold the truth about 95 times in 100; a clean scan is hardly ever doubted or found super-Gaussian', () => {
+    const noise = normalNoise(113);
+    const held = { centre: 0, halfAngle: 0, peak: 0, loss: 0 };
+    let [doubted, superGaussian] = [0, 0];
+    const holds = (of: { low: number; high: number } | undefined, truth: number) =>
+      of && of.low <= truth && truth <= of.high ? 1 : 0;
+    for (let trial = 0; trial < 120; trial++) {
+      const fit = fitLobe(wide, scan(lobe(), wide, 1.5, noise));
+      held.centre += holds(fit.axes[0]?.centre, 0.12);
+      held.halfAngle += holds(fit.axes[0]?.halfAngle, 0.5);
+      held.peak += holds(fit.peak, 100);
+      held.loss += holds(aimLoss(fit, [0.42]), 10 * Math.log10(2) * 0.36);
+      doubted += fit.flags.length > 0 ? 1 : 0;
+      superGaussian += fit.shape === 'super-gaussian' ? 1 : 0;
+    }
+    for (const count of Object.values(held)) expect(count).toBeGreaterThanOrEqual(106); // 114 expected, 2.4 its deviation
+    expect(doubted).toBeLessThanOrEqual(3);
+    expect(superGaussian).toBeLessThanOrEqual(4);
+  });
+  it('a flat top with steep sides is told from a Gaussian', () => {
+    const fit = fitLobe(wide, scan(lobe({ power: 4 }), wide, 1, normalNoise(114)));
+    expect(fit.shape).toBe('super-gaussian');
+    expect(fit.power.low).toBeLessThan(4);
+    expect(fit.power.high).toBeGreaterThan(4);
+    expect(fit.informationGain).toBeGreaterThan(6);
+  });
+  it('wild readings have no say', () => {
+    const level = scan(lobe(), wide, 1, normalNoise(115)).map((value, i) => (i % 8 === 3 ? value + 60 : value));
+    const centre = fitLobe(wide, level).axes[0]?.centre.value;
+    expect(Math.abs((centre ?? NaN) - 0.12)).toBeLessThan(0.03);
+  });
+  it('missing readings are left out', () => {
+    const level = lobeLevel(lobe(), [wide]).map((value, i) => (i % 4 === 0 ? Number.NaN : value));
+    expect(fitLobe(wide, level)).toMatchObject({ n: 23 });
+  });
+  it('says what must change', () => {
+    expect(() => fitLobe(wide, new Float64Array(3))).toThrow('angles and levels (3) must be as many');
+    expect(() => fitLobe(wide.subarray(0, 4), new Float64Array(4))).toThrow(
+      '4 readings; a lobe over 1 axis needs more than 4',
+    );
+  });
+});
+
+describe('doubts about a scan', () => {
+  const noise = normalNoise(116);
+  const clean = scan(lobe(), wide, 0.5, noise);
+
+  it('a second peak, told where it is', () => {
+    const stray = lobeLevel(lobe({ peak: 25, centre: [1.2], halfAngle: [0.15] }), [wide]);
+    const fit = fitLobe(
+      wide,
+      clean.map((value, i) => value + (stray[i] as number)),
+    );
+    expect(kinds(fit)).toContain('second-peak');
+    const at = fit.flags.find(({ kind }) => kind === 'second-peak')?.at?.[0];
+    expect(Math.abs((at ?? NaN) - 1.2)).toBeLessThanOrEqual(0.1);
+    expect(Math.abs((fit.axes[0]?.centre.value ?? NaN) - 0.12)).toBeLessThan(0.03);
+  });
+  it('a shoulder without a peak of its own', () => {
+    const stray = lobeLevel(lobe({ peak: 18, centre: [0.85], halfAngle: [0.2] }), [wide]);
+    const fit = fitLobe(
+      wide,
+      clean.map((value, i) => value + (stray[i] as number)),
+    );
+    expect(kinds(fit)).toContain('shoulder');
+    expect(kinds(fit)).not.toContain('second-peak');
+  });
+  it('a raised floor, but not one that is the covered reading', () => {
+    const raised = clean.map((value) => value + 12);
+    expect(kinds(fitLobe(wide, raised))).toEqual(['raised-floor']);
+    expect(kinds(fitLobe(wide, raised, { covered: 12 }))).toEqual([]);
+  });
+  it('a top that is cut off: the peak is told from the sides', () => {
+    const fit = fitLobe(
+      wide,
+      clean.map((value) => Math.min(value, 80)),
+    );
+    expect(kinds(fit)).toContain('clipped');
+    expect(fit.peak.value).toBeGreaterThan(92);
+    expect(fit.n).toBe(wide.length - 1 - clean.filter((value) => value > 80).length + 1);
+  });
+  it('a coarse reading that stands level on the top is not cut off', () => {
+    const coarse = lobeLevel(lobe(), [wide]).map((value) => Math.round(value / 4) * 4);
+    expect(kinds(fitLobe(wide, coarse, { quantum: 4 }))).toEqual([]);
+  });
+  it('too few readings', () => {
+    const few = degrees(-0.6, 0.9, 0.3);
+    expect(kinds(fitLobe(few, lobeLevel(lobe(), [few])))).toContain('few-points');
+  });
+  it('a scan that never crossed the peak', () => {
+    const side = degrees(0.2, 1.6, 0.1);
+    expect(kinds(fitLobe(side, scan(lobe(), side, 0.5, noise)))).toContain('peak-not-crossed');
+    const rising = degrees(-2, -0.2, 0.1);
+    expect(kinds(fitLobe(rising, scan(lobe(), rising, 0.5, noise)))).toContain('peak-not-crossed');
+  });
+  it('readings that scatter', () => expect(kinds(fitLobe(wide, scan(lobe(), wide, 16, noise)))).toContain('noisy'));
+});
+
+describe('fitLobeTwoAxes', () => {
+  const steps = degrees(-1.5, 1.5, 0.25);
+  const pan = Float64Array.from({ length: steps.length ** 2 }, (_, i) => steps[i % steps.length] as number);
+  const tilt = Float64Array.from(pan, (_, i) => steps[Math.floor(i / steps.length)] as number);
+  const two = lobe({ centre: [0.2, -0.3], halfAngle: [0.6, 0.4] });
+
+  it('a raster: both centres and both half-angles', () => {
+    const noise = normalNoise(117);
+    const fit = fitLobeTwoAxes(
+      pan,
+      tilt,
+      lobeLevel(two, [pan, tilt]).map((value) => value + noise()),
+    );
+    const [first, second] = fit.axes;
+    expect(Math.abs((first?.centre.value ?? NaN) - 0.2)).toBeLessThan(0.02);
+    expect(Math.abs((second?.centre.value ?? NaN) + 0.3)).toBeLessThan(0.02);
+    expect(Math.abs((first?.halfAngle.value ?? NaN) - 0.6)).toBeLessThan(0.03);
+    expect(Math.abs((second?.halfAngle.value ?? NaN) - 0.4)).toBeLessThan(0.03);
+    expect(kinds(fit)).toEqual([]);
+    expect(aimLoss(fit, [0.8, -0.3]).value).toBeCloseTo(3.01, 0);
+  });
+  it('a cross: two scans, each along one axis', () => {
+    const a = Float64Array.of(...wide, ...wide.map(() => 0));
+    const b = Float64Array.of(...wide.map(() => 0), ...wide);
+    const fit = fitLobeTwoAxes(a, b, lobeLevel(two, [a, b]));
+    expect(fit.axes[0]?.centre.value).toBeCloseTo(0.2, 5);
+    expect(fit.axes[1]?.centre.value).toBeCloseTo(-0.3, 5);
+  });
+  it('a stray reflection off to one side, told where it is', () => {
+    const stray = lobeLevel(lobe({ peak: 30, centre: [-1.1, 1], halfAngle: [0.25, 0.25] }), [pan, tilt]);
+    const fit = fitLobeTwoAxes(
+      pan,
+      tilt,
+      lobeLevel(two, [pan, tilt]).map((value, i) => value + (stray[i] as number)),
+    );
+    const found = fit.flags.find(({ kind }) => kind === 'second-peak');
+    expect(Math.hypot((found?.at?.[0] ?? NaN) + 1.1, (found?.at?.[1] ?? NaN) - 1)).toBeLessThan(0.25);
+  });
+  it('an axis that was not moved is not crossed', () =>
+    expect(
+      kinds(
+        fitLobeTwoAxes(
+          wide,
+          wide.map(() => 0),
+          lobeLevel(lobe(), [wide]),
+        ),
+      ),
+    ).toContain('peak-not-crossed'));
+});
+
+describe('aimLoss', () => {
+  it('on the peak nothing, at the half-angle 3.01 dB', () => {
+    const fit = fitLobe(wide, lobeLevel(lobe(), [wide]));
+    expect(aimLoss(fit, [0.12]).value).toBeCloseTo(0, 8);
+    expect(aimLoss(fit, [0.62]).value).toBeCloseTo(3.0103, 4);
+  });
+  it('says what must change', () =>
+    expect(() => aimLoss(fitLobe(wide, lobeLevel(lobe(), [wide])), [0, 0])).toThrow(
+      '2 angles, but the scan has 1 axes',
+    ));
+});

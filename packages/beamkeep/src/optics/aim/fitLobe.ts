@@ -1,0 +1,222 @@
+import { UsageError } from '../../columns/index.js';
+import { type RobustNonlinearFit, robustNonlinearFit, studentQuantile } from '../../statistics/index.js';
+import type { Estimate } from '../estimate.js';
+import { type Angles, type Lobe, lobeLevel, offPeak, packed, unpacked } from './lobeModel.js';
+import { type ScanFlag, scanFlags } from './scanFlags.js';
+import { startingLobes } from './startingLobes.js';
+
+/** One axis of a fitted lobe. */
+export interface LobeAxis {
+  /** Where the peak lies [unit of the angles]. */
+  readonly centre: Estimate;
+  /** Turn of the head at which the received level above the floor halves [unit of the angles]. */
+  readonly halfAngle: Estimate;
+}
+
+/** A lobe fitted to an aim scan. */
+export interface LobeFit {
+  /** `super-gaussian` only where the data ask for it: flatter or sharper than a Gaussian by the information criterion. */
+  readonly shape: 'gaussian' | 'super-gaussian';
+  /** Level on the peak above the floor [unit of the levels]. */
+  readonly peak: Estimate;
+  /** Level far off the peak [unit of the levels]. */
+  readonly floor: Estimate;
+  /** 2 for a Gaussian, then without limits to either side. */
+  readonly power: Estimate;
+  /** One an axis. */
+  readonly axes: readonly LobeAxis[];
+  /** The fitted lobe as plain numbers, for `lobeLevel`. */
+  readonly lobe: Lobe;
+  /** Covariance of peak, floor, centres, logarithms of half-angles and, where free, of the power. */
+  readonly covariance: readonly Float64Array[];
+  /** Spread of the readings about the lobe, the wild ones left out [unit of the levels]. */
+  readonly residualSpread: number;
+  /** Readings that took part. */
+  readonly n: number;
+  /** Information criterion of the Gaussian less that of the super-Gaussian: positive where the latter tells more. */
+  readonly informationGain: number;
+  /** Whether the fit came to rest. */
+  readonly converged: boolean;
+  /** Confidence of all limits. */
+  readonly confidence: number;
+  /** Doubts about the scan. */
+  readonly flags: readonly ScanFlag[];
+}
+
+/** How a lobe is fitted. */
+export interface LobeOptions {
+  /** Level with the far end covered [unit of the levels]; 0 when left out. */
+  readonly covered?: number;
+  /** Smallest step that the readings can show [unit of the levels]; 0 when left out. */
+  readonly quantum?: number;
+  /** Of all limits, 0 to 1; 0.95 when left out. */
+  readonly confidence?: number;
+}
+
+/** What the super-Gaussian must gain, so that chance does not choose it [information criterion]. */
+const leastGain = 6;
+/** Readings on the flat top of a receiver that is saturated. */
+const clippedReadings = 3;
+
+/**
+ * The lobe in an aim scan over one axis.
+ *
+ * @param angles turn of the head at each reading [degrees, or any unit], in any order; NaN where missing
+ * @param levels received at each, proportional to optical power [any unit]; NaN where missing
+ * @throws UsageError for fewer readings than the lobe has numbers
+ *
+ * Robust: wild readings and a stray reflection over up to a third of the scan do not bend the lobe, but are flagged.
+ * Limits take the readings as independent.
+ * Sources: Gaussian lobe, see `lobeLoss`; Hurvich and Tsai, Biometrika 76, 297-307, 1989, for the criterion (from memory).
+ * @example fitLobe(degrees, counts).axes[0]?.centre // { value: 0.12, low: 0.10, high: 0.14 }
+ */
+export const fitLobe = (angles: Float64Array, levels: Float64Array, options: LobeOptions = {}): LobeFit =>
+  fitted([angles], levels, options);
+
+/**
+ * The lobe in an aim scan over two axes: a raster, a cross, or any set of places.
+ *
+ * @param first turn about one axis at each reading [degrees, or any unit]
+ * @param second turn about the other [same unit]
+ * @param levels received at each, proportional to optical power [any unit]; NaN where missing
+ * @throws UsageError for fewer readings than the lobe has numbers
+ *
+ * The lobe's own axes are taken to be those of the scan. Else as `fitLobe`.
+ * @example fitLobeTwoAxes(pan, tilt, counts).axes.map(({ centre }) => centre.value) // [0.12, -0.3]
+ */
+export const fitLobeTwoAxes = (
+  first: Float64Array,
+  second: Float64Array,
+  levels: Float64Array,
+  options: LobeOptions = {},
+): LobeFit => fitted([first, second], levels, options);
+
+function fitted(columns: Angles, levels: Float64Array, options: LobeOptions): LobeFit {
+  const { covered = 0, quantum = 0, confidence = 0.95 } = options;
+  if (columns.some((column) => column.length !== levels.length)) {
+    throw new UsageError(`fitLobe: angles and levels (${levels.length}) must be as many`);
+  }
+  const rows = Array.from(levels.keys()).filter(
+    (row) => Number.isFinite(levels[row]) && columns.every((column) => Number.isFinite(column[row])),
+  );
+  const axes = columns.length;
+  const least = 2 + 2 * axes;
+  if (rows.length <= least) {
+    throw new UsageError(
+      `fitLobe: ${rows.length} readings; a lobe over ${axes} axis needs more than ${least}: scan finer`,
+    );
+  }
+  const angles = columns.map((column) => Float64Array.from(rows, (row) => column[row] as number));
+  const level = Float64Array.from(rows, (row) => levels[row] as number);
+  const leastSpread = quantum / Math.sqrt(12);
+
+  const whole = bestFit(angles, level, leastSpread);
+  const clipped = clippedRows(angles, level, quantum, leastSpread, whole);
+  const weights = level.map((_, row) => (clipped.includes(row) ? 0 : 1));
+  const gaussian = clipped.length > 0 ? bestFit(angles, level, leastSpread, weights) : whole;
+  const free = fitFrom({ ...unpacked(gaussian.parameters, axes), power: 2 }, true, angles, level, leastSpread, weights);
+  const informationGain = gainOf(gaussian, free);
+  const asked = free.converged && informationGain > leastGain;
+  const fit = asked ? free : gaussian;
+  const lobe = unpacked(fit.parameters, axes);
+
+  const reach = studentQuantile((1 + confidence) / 2, Math.max(fit.n - fit.parameters.length, 1));
+  const error = (k: number) => Math.sqrt(fit.covariance[k]?.[k] as number);
+  const around = (k: number): Estimate => {
+    const value = fit.parameters[k] as number;
+    return { value, low: value - reach * error(k), high: value + reach * error(k) };
+  };
+  const logarithmic = (k: number): Estimate => {
+    const { value, low, high } = around(k);
+    return { value: Math.exp(value), low: Math.exp(low), high: Math.exp(high) };
+  };
+  const each = angles.map((_, k) => k);
+  const centreError = each.map((k) => error(2 + k) / (lobe.halfAngle[k] as number));
+  return {
+    shape: asked ? 'super-gaussian' : 'gaussian',
+    peak: around(0),
+    floor: around(1),
+    power: asked ? logarithmic(least) : { value: 2, low: 2, high: 2 },
+    axes: each.map((k) => ({ centre: around(2 + k), halfAngle: logarithmic(2 + axes + k) })),
+    lobe,
+    covariance: fit.covariance,
+    residualSpread: fit.residualSpread,
+    n: fit.n,
+    informationGain,
+    converged: fit.converged,
+    confidence,
+    flags: scanFlags({ lobe, fit, angles, level, clipped, covered, centreError, floorError: error(1) }),
+  };
+}
+
+/** The best of the Gaussian fits from every start. */
+function bestFit(angles: Angles, level: Float64Array, leastSpread: number, weights?: Float64Array): RobustNonlinearFit {
+  const fits = startingLobes(angles, level).map((start) => fitFrom(start, false, angles, level, leastSpread, weights));
+  const spread = Math.min(...fits.map((fit) => fit.residualSpread));
+  const sound = fits.filter((fit) => (fit.parameters[0] as number) > 0);
+  return (sound.length > 0 ? sound : fits).reduce((best, fit) =>
+    distrust(fit, spread) < distrust(best, spread) ? fit : best,
+  );
+}
+
+/** A robust fit from one start. */
+function fitFrom(
+  start: Lobe,
+  powerFree: boolean,
+  angles: Angles,
+  level: Float64Array,
+  leastSpread: number,
+  weights?: Float64Array,
+): RobustNonlinearFit {
+  const predict = (parameters: Float64Array) => lobeLevel(unpacked(parameters, angles.length), angles);
+  return robustNonlinearFit(predict, level, packed(start, powerFree), {
+    leastSpread,
+    typical: packed({ ...start, centre: start.halfAngle, floor: start.peak }, powerFree).map((size) => size || 1),
+    ...(weights ? { weights } : {}),
+  });
+}
+
+/** Twice the biweight's cost of what a fit leaves, in spreads: the robust stand-in for the sum of squares. */
+function distrust({ residuals, trust }: RobustNonlinearFit, spread: number): number {
+  const reach = 4.685;
+  return residuals.reduce((sum, residual, row) => {
+    if (Number.isNaN(residual) || trust[row] === undefined) return sum;
+    const share = Math.min((residual / (reach * spread)) ** 2, 1);
+    return sum + (reach ** 2 / 3) * (1 - (1 - share) ** 3);
+  }, 0);
+}
+
+/** Corrected information criterion of the first fit less that of the second, by the spread that the second leaves. */
+function gainOf(first: RobustNonlinearFit, second: RobustNonlinearFit): number {
+  const criterion = (fit: RobustNonlinearFit) => {
+    const k = fit.parameters.length + 1; // the spread is a number, too
+    const correction = fit.n > k + 1 ? (2 * k * (k + 1)) / (fit.n - k - 1) : Number.POSITIVE_INFINITY;
+    return distrust(fit, second.residualSpread) + 2 * k + correction;
+  };
+  const [one, two] = [criterion(first), criterion(second)];
+  return Number.isFinite(two) ? one - two : Number.NEGATIVE_INFINITY;
+}
+
+/**
+ * Rows of a top that is cut off: three or more that share the very highest level, over more of the lobe than a free top
+ * could hold level.
+ */
+function clippedRows(
+  angles: Angles,
+  level: Float64Array,
+  quantum: number,
+  leastSpread: number,
+  whole: RobustNonlinearFit,
+): number[] {
+  const highest = level.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY);
+  const rows = Array.from(level.keys()).filter((row) => (level[row] as number) >= highest - quantum / 2);
+  const others = level.length - rows.length;
+  if (rows.length < clippedReadings || others <= whole.parameters.length) return [];
+  const weights = level.map((_, row) => (rows.includes(row) ? 0 : 1));
+  const free = bestFit(angles, level, leastSpread, weights);
+  const lobe = unpacked(free.parameters, angles.length);
+  const margin = Math.max(3 * free.residualSpread, 2 * quantum, 0.02 * lobe.peak);
+  const off = offPeak(lobe, angles);
+  const within = rows.every((row) => (off[row] as number) < 1);
+  return within && lobe.peak + lobe.floor > highest + margin ? rows : [];
+}
