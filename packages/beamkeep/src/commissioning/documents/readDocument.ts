@@ -19,6 +19,8 @@ type Schema = v.BaseSchema<unknown, unknown, v.BaseIssue<unknown>>;
  */
 export function readDocument<S extends Schema>(input: unknown, schema: S, fileName: string): v.InferOutput<S> {
   const value = typeof input === 'string' ? readJson(input, fileName) : input;
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    throw new UsageError(`${fileName}: the document is ${quoted(value)}: use ${kinds['Object']}`);
   const result = v.safeParse(schema, value, { abortEarly: true });
   if (result.success) return result.output;
   throw new UsageError(`${fileName}: ${complaint(result.issues[0], schema)}`);
@@ -35,11 +37,14 @@ function complaint(issue: v.BaseIssue<unknown>, schema: Schema): string {
   const place = placeOf(path) || 'the document';
   if (issue.type === 'strict_object' && issue.expected === 'never') {
     const key = String(path.at(-1)?.key);
-    const like = nearest(key, keysAt(schema, path.slice(0, -1)));
+    const like = nearest(key, keysOf(schemaAt(schema, path.slice(0, -1))));
     const where = placeOf(path.slice(0, -1));
     return `${where && `${where}: `}unknown key ${quoted(key)}${like === undefined ? '' : `: the nearest known key is "${like}"`}`;
   }
-  if (issue.received === 'undefined') return `${place} is missing: give ${issue.expected ?? 'it'}`;
+  if (issue.received === 'undefined') {
+    const wanted = fieldOf(schemaAt(schema, path), 'expects');
+    return `${place} is missing${typeof wanted === 'string' ? `: use ${words(wanted)}` : ''}`;
+  }
   const demand = issue.message.startsWith('Invalid')
     ? `use ${words(issue.expected ?? 'another value')}`
     : issue.message;
@@ -61,12 +66,9 @@ const kinds: Readonly<Record<string, string>> = {
   Array: 'a list: [ ... ]',
 };
 
-/** The keys that an object at a path of the schema may have. */
-function keysAt(schema: Schema, path: readonly v.IssuePathItem[]): string[] {
-  let here: unknown = schema;
-  for (const { key } of path) here = inside(here, key);
-  return keysOf(here);
-}
+/** The schema at a path; undefined beneath a choice of schemas, where the path does not tell which. */
+const schemaAt = (schema: Schema, path: readonly v.IssuePathItem[]): unknown =>
+  path.reduce<unknown>((here, { key }) => inside(here, key), schema);
 
 const fieldOf = (schema: unknown, field: string): unknown =>
   typeof schema === 'object' && schema !== null ? (schema as Readonly<Record<string, unknown>>)[field] : undefined;
