@@ -1,103 +1,142 @@
-import { hour } from '../columns/index.js';
-import { robustLeastSquares } from '../statistics/index.js';
+import { type Channel, hour } from '../columns/index.js';
+import { type MovementFit, movementFit } from '../optics/index.js';
+import { mean, robustLeastSquares, rollingMedian } from '../statistics/index.js';
 import { middle } from './cells.js';
-import type { Picture } from './picture.js';
+import { cellOfStep } from './steps.js';
+import type { Parts } from './takeApart.js';
+import type { View } from './view.js';
 
 /*
- * The movement read from the structure's temperature: the cycle's loss is a quadratic of the lagged temperature, so
- * that offset and movement come out in half-angles (see optics/movementFit for the formula).
+ * The movement read from the structure's temperature. The loss of a moving aim is a quadratic of the temperature some
+ * hours before (optics/movementFit has the formula). Its two coefficients are found from the days alone, each day about
+ * its own middle, so that neither dirt nor a season takes part; but they hold for the season too, and tell how much of
+ * a slow loss is only the roof getting warmer. A knock changes the offset, so each stretch between knocks has its own.
  */
 
-/** Decibels of a turn by the half-angle: 10 log10(2). */
-const halfPower = 10 * Math.log10(2);
+/** Lags of the structure behind the logged temperature that are tried [h]. */
 const lags = [0, 0.5, 1, 1.5, 2, 2.5, 3, 4, 5, 6];
+/** Days that a stretch must have for a fit of its own. */
+const leastDays = 4;
+/** Share of the daily course that the temperature must explain for the season to be taken off by it. */
+const trusted = 0.6;
 
-export interface HeatFit {
+export interface Heat {
   readonly lagHours: number;
-  /** Share of the variance of the course that the fit explains. */
+  /** Share of the variance of the daily course that the fit explains, over all stretches. */
   readonly explained: number;
-  /** Offset of the aim at the mean temperature [half-angles]; left out where the curvature gives no number. */
-  readonly offset?: number;
-  /** Movement over the daily range of temperature [half-angles]. */
-  readonly movement?: number;
-  /** Loss that re-aiming would win back on average [dB]. */
-  readonly wonDecibels?: number;
+  /** The season's part of each cell's loss [dB], about its mean in the stretch; 0 where the fit is not to be trusted. */
+  readonly season: Float64Array;
+  /** Aim and movement over the last stretch, with limits. */
+  readonly aim: MovementFit;
 }
 
-/** Fits the course on the lagged temperature; nothing without a temperature column or a cycle. */
-export function cycleFromHeat({ parts, view }: Pick<Picture, 'parts' | 'view'>): HeatFit | undefined {
+/** Reads the movement from the temperature; nothing without a temperature column or a daily cycle. */
+export function heatOf(view: View, parts: Parts): Heat | undefined {
   const channel = view.record.temperature;
   if (channel === undefined || channel.time.length < 20 || !parts.cycleFitted) return undefined;
-  const { cells, course, slow } = parts;
-  const y = course.map((v, c) => v - (slow[c] as number));
-  let best: HeatFit | undefined;
+  const { cells, course } = parts;
+  const perDay = Math.round((24 * hour) / cells.width);
+  const knocks = parts.steps.filter((s) => s.loss > 0).map((s) => cellOfStep(cells, view.trace.time, s));
+  const borders = [0, ...knocks, cells.length];
+  let best: { lag: number; explained: number; proxy: Float64Array } | undefined;
   for (const lag of lags) {
-    const u = new Float64Array(cells.length);
-    for (let c = 0; c < cells.length; c++) u[c] = valueAt(channel, middle(cells, c) - lag * hour);
-    const daily = withoutDayMeans(u, Math.round((24 * hour) / cells.width));
-    const one = new Float64Array(cells.length).fill(1);
-    const squares = daily.map((v) => v * v);
-    const fit = robustLeastSquares([one, daily, squares], y, { leastSpread: parts.cellNoise });
-    if (best !== undefined && fit.rSquared <= best.explained) continue;
-    const [, b = 0, c = 0] = fit.coefficients;
-    const swing = range(daily);
-    const g = c > 0 ? Math.sqrt(c / halfPower) : Number.NaN;
-    const offset = b / (2 * halfPower * g);
-    best = {
-      lagHours: lag,
-      explained: fit.rSquared,
-      ...(c > 0 && Math.abs(offset) < 3
-        ? { offset: Math.abs(offset), movement: g * swing, wonDecibels: halfPower * offset * offset }
-        : {}),
-    };
+    const proxy = atCells(channel, parts, lag * hour);
+    const explained = explainedBy(proxy, parts, 0, cells.length, perDay)?.explained ?? 0;
+    if (best === undefined || explained > best.explained) best = { lag, explained, proxy };
   }
-  return best;
+  if (best === undefined || !(best.explained > 0)) return undefined;
+  const { proxy } = best;
+  const season = new Float64Array(cells.length);
+  let aim: MovementFit | undefined;
+  for (let k = 0; k + 1 < borders.length; k++) {
+    const from = borders[k] as number;
+    const to = borders[k + 1] as number;
+    if (to - from < leastDays * perDay) continue;
+    const fit = explainedBy(proxy, parts, from, to, perDay);
+    if (fit === undefined) continue;
+    const part = proxy.subarray(from, to).map((u) => fit.slope * u + fit.curvature * u * u);
+    const days = runningMean(part, perDay);
+    const middleOfAll = mean(days);
+    if (fit.explained >= trusted)
+      season.set(
+        days.map((v) => (Number.isNaN(v) ? 0 : v - middleOfAll)),
+        from,
+      );
+    const own = course.subarray(from, to);
+    const dirt = rollingMedian(
+      own.map((v, i) => v - (part[i] as number)),
+      perDay + 1,
+    );
+    aim = movementFit(
+      own.map((v, i) => v - (dirt[i] as number)),
+      proxy.slice(from, to),
+      {
+        block: perDay,
+        leastSpread: parts.cellNoise / 2,
+      },
+    );
+  }
+  return aim === undefined ? undefined : { lagHours: best.lag, explained: best.explained, season, aim };
 }
 
-function valueAt({ time, value }: { time: Float64Array; value: Float64Array }, instant: number): number {
-  let low = 0;
-  let high = time.length - 1;
-  if (instant < (time[0] as number) - 2 * hour || instant > (time[high] as number) + 2 * hour) return Number.NaN;
-  while (high - low > 1) {
-    const half = (low + high) >>> 1;
-    if ((time[half] as number) <= instant) low = half;
-    else high = half;
-  }
-  return Math.abs((time[low] as number) - instant) < Math.abs((time[high] as number) - instant)
-    ? (value[low] as number)
-    : (value[high] as number);
+/** The quadratic of the days' courses on the proxy, each day about its own middle. */
+function explainedBy(
+  proxy: Float64Array,
+  { course, cellNoise }: Parts,
+  from: number,
+  to: number,
+  perDay: number,
+): { slope: number; curvature: number; explained: number } | undefined {
+  const u = proxy.subarray(from, to);
+  const own = course.subarray(from, to);
+  const about = (values: Float64Array): Float64Array => {
+    const days = runningMean(values, perDay);
+    return values.map((v, i) => v - (days[i] as number));
+  };
+  const { coefficients, rSquared, n } = robustLeastSquares([about(u), about(u.map((v) => v * v))], about(own), {
+    leastSpread: cellNoise,
+  });
+  const [slope = Number.NaN, curvature = Number.NaN] = coefficients;
+  return n < perDay || Number.isNaN(slope) ? undefined : { slope, curvature, explained: rSquared };
 }
 
-/** Takes a running mean of one day off. */
-function withoutDayMeans(values: Float64Array, perDay: number): Float64Array {
+/** The temperature at the middle of each cell, so long before. */
+function atCells({ time, value }: Channel, { cells }: Parts, lag: number): Float64Array {
+  const out = new Float64Array(cells.length).fill(Number.NaN);
+  let i = 0;
+  for (let c = 0; c < cells.length; c++) {
+    const at = middle(cells, c) - lag;
+    while (i + 1 < time.length && (time[i + 1] as number) <= at) i++;
+    const next = Math.min(i + 1, time.length - 1);
+    const nearer = Math.abs((time[next] as number) - at) < Math.abs((time[i] as number) - at) ? next : i;
+    if (Math.abs((time[nearer] as number) - at) <= 2 * hour) out[c] = value[nearer] as number;
+  }
+  return out;
+}
+
+/** Mean of the day about each value; missing values are left out. */
+function runningMean(values: Float64Array, perDay: number): Float64Array {
   const out = new Float64Array(values.length);
   let sum = 0;
   let n = 0;
   let from = 0;
   let to = 0;
   for (let c = 0; c < values.length; c++) {
-    const a = Math.max(0, c - Math.floor(perDay / 2));
-    const b = Math.min(values.length, c + Math.ceil(perDay / 2));
+    const a = Math.max(0, c - (perDay >> 1));
+    const b = Math.min(values.length, c - (perDay >> 1) + perDay);
     for (; to < b; to++) {
       const v = values[to] as number;
-      if (!Number.isNaN(v)) {
-        sum += v;
-        n++;
-      }
+      if (Number.isNaN(v)) continue;
+      sum += v;
+      n++;
     }
     for (; from < a; from++) {
       const v = values[from] as number;
-      if (!Number.isNaN(v)) {
-        sum -= v;
-        n--;
-      }
+      if (Number.isNaN(v)) continue;
+      sum -= v;
+      n--;
     }
-    out[c] = (values[c] as number) - sum / Math.max(1, n);
+    out[c] = n > 0 ? sum / n : Number.NaN;
   }
   return out;
-}
-
-function range(values: Float64Array): number {
-  const present = values.filter((v) => !Number.isNaN(v)).sort();
-  return (present[Math.floor(0.97 * present.length)] ?? 0) - (present[Math.floor(0.03 * present.length)] ?? 0);
 }

@@ -4,6 +4,7 @@ import type { Climb } from './climbs.js';
 import type { DailyShape } from './cycleKind.js';
 import type { Excursion } from './excursions.js';
 import type { Family } from './families.js';
+import type { Heat } from './heat.js';
 import type { LocalDay } from './localDays.js';
 import type { Roughness } from './roughness.js';
 import type { Parts } from './takeApart.js';
@@ -22,6 +23,8 @@ export interface Picture {
   /** Depth of each row below slow course and cycle, share of clean air. */
   readonly depth: Float64Array;
   readonly days: readonly LocalDay[];
+  /** The movement read from the structure's temperature, where that is logged. */
+  readonly heat: Heat | undefined;
   readonly shape: DailyShape;
   readonly excursions: readonly Excursion[];
   readonly family: ReadonlyMap<Excursion, Family>;

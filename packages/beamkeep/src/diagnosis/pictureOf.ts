@@ -6,6 +6,7 @@ import { type Climb, findClimbs } from './climbs.js';
 import { dailyShape, mayBeMovement } from './cycleKind.js';
 import { bounds, depths, type Excursion, excursionAbout, findExcursions } from './excursions.js';
 import { families } from './families.js';
+import { heatOf } from './heat.js';
 import { localDays } from './localDays.js';
 import { courseNoise } from './noise.js';
 import type { Picture } from './picture.js';
@@ -38,7 +39,22 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   const threshold = 1 - view.beam.alarmThreshold / 100;
   const family = families(view, excursions, (e) => deepest(view, e) <= threshold);
   const days = localDays(view, parts.cells);
-  const base = { view, parts, depth, days, shape, excursions, family, climbs, rough, raised, fires, visits, slowLimit };
+  const base = {
+    view,
+    parts,
+    depth,
+    days,
+    heat: heatOf(view, parts),
+    shape,
+    excursions,
+    family,
+    climbs,
+    rough,
+    raised,
+    fires,
+    visits,
+    slowLimit,
+  };
   return { ...base, kind: sortExcursions(base) };
 }
 

@@ -1,6 +1,7 @@
 import { type Channel, day, rowAt } from '../columns/index.js';
 import { median, medianAbsoluteDeviation, quantile, robustLeastSquares } from '../statistics/index.js';
 import { middle } from './cells.js';
+import { growthOf } from './growth.js';
 import type { Picture } from './picture.js';
 import { cellOfStep, type Step } from './steps.js';
 import { levelOf } from './view.js';
@@ -29,6 +30,8 @@ export interface SlowStretch {
   readonly steadiness: number;
   /** Slope of the last third over that of the first third; NaN where it is too short to tell. */
   readonly acceleration: number;
+  /** How much the record speaks for a growth that speeds up (positive) against a steady one (negative). */
+  readonly speedsUp: number;
   /** Growth of the daily sway in dB from the first to the last third: 1 unchanged; NaN without sway. */
   readonly swayGrowth: number;
   /** Spearman-like agreement between sway and the root of loss; NaN without sway. */
@@ -52,9 +55,13 @@ export function slowStretches(picture: Picture): SlowStretch[] {
   return stretches.length > 0 || view.to <= view.from ? stretches : [];
 }
 
+/** No season. */
+const none = new Float64Array(0);
+
 function measure(picture: Picture, from: Step | undefined, to: Step | undefined): SlowStretch | undefined {
   const { parts, view } = picture;
   const { cells, course, cycle } = parts;
+  const season = picture.heat?.season ?? none;
   const { time, until } = view.trace;
   const first = from === undefined ? 0 : cellOfStep(cells, time, from) + 1;
   const last = to === undefined ? cells.length : cellOfStep(cells, time, to);
@@ -69,7 +76,7 @@ function measure(picture: Picture, from: Step | undefined, to: Step | undefined)
     let high = Number.NEGATIVE_INFINITY;
     let low = Number.POSITIVE_INFINITY;
     for (let i = 0; i < values.length; i++) {
-      values[i] = (course[c + i] as number) - (cycle[c + i] as number);
+      values[i] = (course[c + i] as number) - (cycle[c + i] as number) - (season[c + i] ?? 0);
       high = Math.max(high, cycle[c + i] as number);
       low = Math.min(low, cycle[c + i] as number);
     }
@@ -92,9 +99,16 @@ function measure(picture: Picture, from: Step | undefined, to: Step | undefined)
   for (let i = 1; i < n; i++) bends.push((y[i] as number) - (y[i - 1] as number));
   const drift = median(bends);
   const noise = Math.max(medianAbsoluteDeviation(bends, drift) / Math.SQRT2, parts.cellNoise / 4);
-  const [begin, finish] = ends(y);
+  const scaled = x.map((t) => (t - (x[0] as number)) / day);
+  const growth = growthOf(scaled, y, noise);
+  // A loss that begins late is told from where it begins.
+  const late0 = growth.explained > 0.6 && growth.from > 0.1 * n && n - growth.from >= 5 ? growth.from : 0;
+  const part = y.subarray(late0);
+  const [begin, finish] = ends(part);
   const gained = finish - begin;
-  const start = from === undefined ? view.from : (time[from.row] as number);
+  const opening = from === undefined ? view.from : (time[from.row] as number);
+  const start =
+    late0 === 0 ? opening : (time[rowAt(time, (x[late0] as number) - (piece * cells.width) / 2)] ?? opening);
   const end = to === undefined ? view.to : (until[Math.max(0, to.row - 1)] as number);
   const early = slope(x.subarray(0, third), y.subarray(0, third));
   const late = slope(x.subarray(n - third), y.subarray(n - third));
@@ -112,8 +126,9 @@ function measure(picture: Picture, from: Step | undefined, to: Step | undefined)
     gained,
     gainedShare: base * (1 - levelOf(gained)),
     noise,
-    steadiness: steadiness(y),
+    steadiness: steadiness(part),
     acceleration: n >= 9 && whole > 0 ? (late - early) / whole : Number.NaN,
+    speedsUp: n >= 9 ? growth.speedsUp : 0,
     swayGrowth: swayed
       ? quantile(sway.subarray(n - third), 0.7) /
         Math.max(

@@ -21,7 +21,7 @@ export interface Trend {
 const recentDays = 14;
 
 /** The slow loss to be carried on, where a finding states that it still goes on; else nothing. */
-export function trend({ parts, days, view }: Picture, findings: readonly Finding[]): Trend | undefined {
+export function trend({ parts, days, heat, view }: Picture, findings: readonly Finding[]): Trend | undefined {
   const going = findings.filter(
     (f) => f.ongoing && f.confidence >= 0.5 && (f.cause === 'contamination' || f.cause === 'misalignment-drift'),
   );
@@ -36,7 +36,7 @@ export function trend({ parts, days, view }: Picture, findings: readonly Finding
     });
   return {
     time: Float64Array.from({ length: cells.length }, (_, c) => middle(cells, c)),
-    loss: course.map((v, c) => v - (cycle[c] as number)),
+    loss: course.map((v, c) => v - (cycle[c] as number) - (heat?.season[c] ?? 0)),
     breaks: steps.map((s) => ({ time: view.trace.time[s.row] as number, restoration: s.loss < 0 })),
     dailyLow: Math.max(0, median(lows) || 0),
     creeping: going.some((f) => f.cause === 'misalignment-drift'),

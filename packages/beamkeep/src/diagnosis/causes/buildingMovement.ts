@@ -1,10 +1,10 @@
 import { day } from '../../columns/index.js';
 import { median, quantile } from '../../statistics/index.js';
 import type { Cause } from '../cause.js';
-import { cycleFromHeat } from '../heat.js';
 import { spells } from '../spells.js';
 import { swings } from '../swings.js';
 import { evidence, logistic, percent } from '../wording.js';
+import { aimEvidence } from './aimEvidence.js';
 
 /** The structure moves with heat, wind or load, and the aim with it. */
 export const buildingMovement: Cause = {
@@ -20,7 +20,7 @@ export const buildingMovement: Cause = {
     if (daily.length === 0) return [];
     const swaying = daily.filter((d) => d.swing >= slowLimit);
     if (swaying.length < 3 || swaying.length < 0.1 * daily.length) return [];
-    const heat = cycleFromHeat(picture);
+    const { heat } = picture;
     const typical = median(swaying.map((d) => d.swing));
     const large = quantile(
       daily.map((d) => d.swing),
@@ -48,19 +48,7 @@ export const buildingMovement: Cause = {
         evidence('swing of a large day', percent(large), '%'),
         evidence('days that swing', spell.episodes.length, ''),
         evidence('share of the day that the cycle explains', fit, ''),
-        ...(heat === undefined
-          ? []
-          : [
-              evidence('share explained by the lagged temperature', heat.explained, ''),
-              evidence('lag behind the temperature', heat.lagHours, 'h'),
-              ...(heat.offset === undefined
-                ? []
-                : [
-                    evidence('offset of the aim', heat.offset, 'half-angles'),
-                    evidence('movement on a large day', heat.movement ?? Number.NaN, 'half-angles'),
-                    evidence('won by re-aiming, on average', heat.wonDecibels ?? Number.NaN, 'dB'),
-                  ]),
-            ]),
+        ...aimEvidence(heat, view.beam),
       ],
     }));
   },

@@ -22,7 +22,7 @@ function claim(picture: Picture, s: SlowStretch): Claim[] {
   const sure = s.gained / Math.max(s.noise, 1e-4);
   if (ratio < 0.7 || s.steadiness < 0.25) return [];
   const drift = driftEvidence(picture, s);
-  const grown = logistic(4 * (ratio - 1) + 1.2 * (Math.min(sure, 8) - 4) + 6 * (s.steadiness - 0.6));
+  const grown = logistic(9 * (ratio - 0.95)) * logistic(1.5 * (sure - 3.5)) * logistic(8 * (s.steadiness - 0.35));
   const confidence = Math.min(0.97, grown) * (1 - drift);
   if (confidence < 0.05) return [];
   const days = (s.end - s.start) / day;
