@@ -1,6 +1,6 @@
 import { rowAt } from '../columns/index.js';
+import type { EffectPart } from './effects/effect.js';
 import { part } from './effects/index.js';
-import type { Part } from './effects/part.js';
 import { hiss } from './electronics.js';
 import { gainOf } from './gainControl.js';
 import { aimLoss } from './lobe.js';
@@ -19,7 +19,7 @@ import type { Scene } from './scene.js';
 
 /** One beam's light, and what it would be without this or that. */
 export interface BeamLight {
-  readonly parts: readonly Part[];
+  readonly parts: readonly EffectPart[];
   /** Level as the equipment reports it, without noise [share of the clean-air span]. */
   readonly level: Float64Array;
   /** Reading [share of the clean-air reading], noise and gain included; before steps and units. */
@@ -29,20 +29,20 @@ export interface BeamLight {
   /** The healthy beam's own noise [share of clean air]. */
   readonly noise: Float32Array;
   /** What some parts take: level without them minus level with them [share of the clean-air span]. */
-  taken(parts: readonly Part[]): Float64Array;
+  taken(parts: readonly EffectPart[]): Float64Array;
 }
 
 /** Puts one beam's light together. */
 export function beamLight(beam: BeamPlan, scene: Scene): BeamLight {
   const { time } = scene;
   const count = time.length;
-  const parts: Part[] = [];
+  const parts: EffectPart[] = [];
   const late = beam.effects.filter(({ effect }) => effect === 'gain-step');
   for (const effect of beam.effects) if (!late.includes(effect)) parts.push(part(effect, beam, scene, () => 0));
   const { drift, noise } = hiss(beam.electronics, scene, beam.id);
   const zero = aimLoss(beam.lobe, beam.offset[0], beam.offset[1]);
 
-  const lossWithout = (left: readonly Part[]) => {
+  const lossWithout = (left: readonly EffectPart[]) => {
     const loss = new Float64Array(count);
     const turns = parts.filter(({ turn }) => turn).filter((one) => !left.includes(one));
     for (const one of parts) {
@@ -66,7 +66,7 @@ export function beamLight(beam: BeamPlan, scene: Scene): BeamLight {
     parts.push(part(effect, beam, scene, (instant) => full[Math.min(rowAt(time, instant), count - 1)] ?? 0));
   }
 
-  const levelWithout = (left: readonly Part[], loss: Float64Array) => {
+  const levelWithout = (left: readonly EffectPart[], loss: Float64Array) => {
     const level = new Float64Array(count);
     for (let i = 0; i < count; i++) level[i] = 10 ** (-(loss[i] as number) / 10) * (1 + (drift[i] as number));
     for (const { light } of parts.filter((one) => one.cause === 'ambient-light' && !left.includes(one))) {

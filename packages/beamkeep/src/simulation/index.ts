@@ -1,3 +1,4 @@
+export type { Effect } from './effects/effect.js';
 export { curveLoss, type MeasuredCurve } from './effects/measured.js';
 export { type Electronics, quietElectronics } from './electronics.js';
 export { aimLoss, gaussianLobe, type Lobe } from './lobe.js';
@@ -5,11 +6,12 @@ export { measuredCurves, type NamedCurve } from './measuredCurves.js';
 export { plainScenario } from './plainScenario.js';
 export { type Random, random } from './random.js';
 export { plainRecording, type Recording } from './recording/recording.js';
-export type { BeamPlan, Effect, GainControl, Scenario, SideChannel, VisitPlan } from './scenario.js';
+export type { BeamPlan, GainControl, Scenario, VisitPlan } from './scenario.js';
 export { type CurveScenarioOptions, curveScenario } from './scenarios/curveScenario.js';
 export { type Happening, happenings } from './scenarios/happening.js';
 export { type RangeSet, rangeSets } from './scenarios/ranges.js';
 export { type ScenariosOptions, type Seeded, scenarioAt, scenarios } from './scenarios/scenarios.js';
 export { type SimulatedBeam, type Simulation, simulate } from './simulate.js';
 export { type SimulatedLog, type SimulateLogOptions, simulateLog } from './simulateLog.js';
+export type { SideChannel, Surroundings } from './surroundings.js';
 export type { BeamTruth, TruthFile } from './truth/truthFile.js';

@@ -3,13 +3,13 @@ import { type Shift, shifts } from './calendar.js';
 import { type LocalClock, localClock } from './clock.js';
 import { type Grid, lagged } from './grid.js';
 import { random } from './random.js';
-import type { Scenario } from './scenario.js';
+import type { Surroundings } from './surroundings.js';
 import { roofHeat, type Weather, weather } from './weather.js';
 
 /** What all beams of a log live in: time, weather and working hours. */
 export interface Scene {
   readonly seed: number;
-  readonly scenario: Scenario;
+  readonly scenario: Surroundings;
   /** Instants at which the logger looks [ms], strictly rising. */
   readonly time: Float64Array;
   readonly clock: LocalClock;
@@ -21,8 +21,8 @@ export interface Scene {
   readonly shifts: readonly Shift[];
 }
 
-/** Sets the scene of a scenario. */
-export function scene(scenario: Scenario, seed: number): Scene {
+/** Sets the scene. */
+export function scene(scenario: Surroundings, seed: number): Scene {
   const time = instants(scenario, seed);
   const from = scenario.start;
   const to = time[time.length - 1] ?? from;
@@ -42,7 +42,7 @@ export function scene(scenario: Scenario, seed: number): Scene {
 }
 
 /** When the logger looks: every so often, give or take its jitter, on the tick of its own clock. */
-function instants({ start, samples, intervalSeconds, recording }: Scenario, seed: number): Float64Array {
+function instants({ start, samples, intervalSeconds, recording }: Surroundings, seed: number): Float64Array {
   const draw = random(seed, 'jitter');
   const time = new Float64Array(samples);
   const { jitter, drift, tick } = recording;

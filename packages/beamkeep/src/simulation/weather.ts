@@ -1,5 +1,5 @@
-import { getPosition } from 'suncalc';
 import { day, hour, minute } from '../columns/index.js';
+import { sunPosition } from '../optics/index.js';
 import { type Grid, rank } from './grid.js';
 import { random } from './random.js';
 
@@ -89,10 +89,10 @@ export function weather(
     quick = quickKeep * quick + kick(quickKeep);
     front = frontKeep * front + kick(frontKeep);
     dew = dewKeep * dew + kick(dewKeep);
-    const place = getPosition(new Date(instant), latitude, longitude);
+    const place = sunPosition(instant, latitude, longitude);
     const share = 1 / (1 + Math.exp(-(bias + 1.9 * slow + 0.7 * quick)));
-    const up = Math.sin((Math.max(place.altitude, 0) * Math.PI) / 180);
-    elevation[i] = place.altitude;
+    const up = Math.sin((Math.max(place.refracted, 0) * Math.PI) / 180);
+    elevation[i] = place.refracted;
     azimuth[i] = place.azimuth;
     cloud[i] = share;
     sunshine[i] = 1000 * up ** 1.15 * (1 - 0.75 * share ** 3.4);

@@ -32,7 +32,7 @@ export interface Aerosol {
 }
 
 /** What the work's aerosol does to a beam. */
-export function aerosol(plan: Aerosol, scene: Scene): Part {
+export function aerosol(plan: Aerosol, scene: Scene): Part<Aerosol> {
   const { time, seed } = scene;
   const loss = new Float32Array(time.length);
   const windows: Window[] = [];

@@ -25,7 +25,7 @@ export interface Block {
 }
 
 /** What objects in the path do to a beam. */
-export function block(plan: Block, scene: Scene): Part {
+export function block(plan: Block, scene: Scene): Part<Block> {
   const draw = random(scene.seed, plan.stream);
   const { time } = scene;
   const loss = new Float32Array(time.length);

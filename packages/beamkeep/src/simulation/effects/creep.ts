@@ -22,7 +22,7 @@ export interface Creep {
 }
 
 /** What creeping aim does to a beam. */
-export function creep(plan: Creep, { time }: Scene): Part {
+export function creep(plan: Creep, { time }: Scene): Part<Creep> {
   const { from, to, power, aimedAgain = Number.POSITIVE_INFINITY } = plan;
   const share = Float32Array.from(time, (instant) =>
     instant <= from || instant >= aimedAgain ? 0 : ((instant - from) / (to - from)) ** power,

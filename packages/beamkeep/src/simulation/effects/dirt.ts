@@ -133,7 +133,7 @@ export function dirtCourse(plan: Dirt, place: DirtPlace, until: number): DirtCou
 }
 
 /** What dirt does to a beam. */
-export function dirt(plan: Dirt, scene: Scene): Part {
+export function dirt(plan: Dirt, scene: Scene): Part<Dirt> {
   const { time } = scene;
   const last = time[time.length - 1] ?? scene.scenario.start;
   const course = dirtCourse(plan, dirtPlace(scene), last + day);

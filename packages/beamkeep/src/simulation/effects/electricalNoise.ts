@@ -20,7 +20,7 @@ export interface ElectricalNoise {
 }
 
 /** What interference does to the reading of a beam whose own noise has a spread of `own` [share of clean air]. */
-export function electricalNoise(plan: ElectricalNoise, scene: Scene, own: number): Part {
+export function electricalNoise(plan: ElectricalNoise, scene: Scene, own: number): Part<ElectricalNoise> {
   const draw = random(scene.seed, plan.stream);
   const { time, scenario } = scene;
   const light = new Float32Array(time.length);

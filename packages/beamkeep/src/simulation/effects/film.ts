@@ -52,7 +52,7 @@ function margin(plan: Film, { weather, seed }: Scene): Grid {
 }
 
 /** What a film does to a beam. */
-export function film(plan: Film, scene: Scene): Part {
+export function film(plan: Film, scene: Scene): Part<Film> {
   const { time, clock } = scene;
   const dew = margin(plan, scene);
   const perDay = Math.round(day / dew.step);

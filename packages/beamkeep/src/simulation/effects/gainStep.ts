@@ -11,7 +11,7 @@ export interface GainStep {
 }
 
 /** What a step of the gain does to the reading of a beam whose slow loss at that instant is `lossThen` [dB]. */
-export function gainStep(plan: GainStep, { time }: Scene, lossThen: number): Part {
+export function gainStep(plan: GainStep, { time }: Scene, lossThen: number): Part<GainStep> {
   const decibels = plan.decibels === 'renormalised' ? lossThen : plan.decibels;
   return {
     effect: plan,

@@ -10,7 +10,7 @@ export interface Gap {
 }
 
 /** Which samples of a beam are missing or held. */
-export function gap(plan: Gap, { time }: Scene): Part {
+export function gap(plan: Gap, { time }: Scene): Part<Gap> {
   const mask = new Uint8Array(time.length);
   for (const { from, to } of plan.stretches) mask.fill(1, rowAt(time, from), rowAt(time, to + 1));
   return {

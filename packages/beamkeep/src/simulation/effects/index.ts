@@ -1,9 +1,10 @@
-import type { BeamPlan, Effect } from '../scenario.js';
+import type { BeamPlan } from '../scenario.js';
 import type { Scene } from '../scene.js';
 import { aerosol } from './aerosol.js';
 import { block } from './block.js';
 import { creep } from './creep.js';
 import { dirt } from './dirt.js';
+import type { Effect, EffectPart } from './effect.js';
 import { electricalNoise } from './electricalNoise.js';
 import { film } from './film.js';
 import { gainStep } from './gainStep.js';
@@ -13,7 +14,6 @@ import { lamp } from './lamp.js';
 import { loadMovement } from './loadMovement.js';
 import { measured } from './measured.js';
 import { movement } from './movement.js';
-import type { Part } from './part.js';
 import { smoke } from './smoke.js';
 import { sunlight } from './sunlight.js';
 import { vibration } from './vibration.js';
@@ -23,7 +23,7 @@ import { vibration } from './vibration.js';
  *
  * @param lossAt the beam's slow loss by all other effects at an instant [dB], for effects that depend on it
  */
-export function part(effect: Effect, beam: BeamPlan, scene: Scene, lossAt: (instant: number) => number): Part {
+export function part(effect: Effect, beam: BeamPlan, scene: Scene, lossAt: (instant: number) => number): EffectPart {
   switch (effect.effect) {
     case 'dirt':
       return dirt(effect, scene);

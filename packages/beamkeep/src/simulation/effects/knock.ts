@@ -18,7 +18,7 @@ export interface Knock {
 }
 
 /** What a knock does to a beam. */
-export function knock(plan: Knock, { time }: Scene): Part {
+export function knock(plan: Knock, { time }: Scene): Part<Knock> {
   const share = Float32Array.from(time, (instant) => {
     if (instant < plan.time) return 0;
     if (plan.aimedAgain !== undefined && instant >= plan.aimedAgain) return plan.leaves;

@@ -17,7 +17,7 @@ export interface Lamp {
 }
 
 /** What lamps do to a beam's receiver. */
-export function lamp(plan: Lamp, scene: Scene): Part {
+export function lamp(plan: Lamp, scene: Scene): Part<Lamp> {
   const draw = random(scene.seed, plan.stream);
   const { time, weather } = scene;
   const light = new Float32Array(time.length);

@@ -18,7 +18,7 @@ export interface LoadMovement {
 }
 
 /** What loads on the structure do to a beam. */
-export function loadMovement(plan: LoadMovement, scene: Scene): Part {
+export function loadMovement(plan: LoadMovement, scene: Scene): Part<LoadMovement> {
   const draw = random(scene.seed, plan.stream);
   const { time } = scene;
   const share = new Float32Array(time.length);

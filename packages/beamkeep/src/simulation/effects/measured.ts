@@ -63,7 +63,7 @@ export function curveLoss({ seconds, perMetre }: MeasuredCurve, metres: number):
 }
 
 /** What a measured curve does to a beam. */
-export function measured(plan: Measured, { time }: Scene): Part {
+export function measured(plan: Measured, { time }: Scene): Part<Measured> {
   const loss = new Float32Array(time.length);
   const of = curveLoss(plan.curve, plan.metres);
   const end = plan.curve.seconds[plan.curve.seconds.length - 1] ?? 0;

@@ -34,7 +34,7 @@ export interface Movement {
 }
 
 /** What the building's movement does to a beam. */
-export function movement(plan: Movement, scene: Scene): Part {
+export function movement(plan: Movement, scene: Scene): Part<Movement> {
   const { time, weather, scenario } = scene;
   const draw = random(scene.seed, plan.stream);
   const along = drive(lagged(roofHeat(weather, scenario.solarGain), plan.lag * hour), plan.aimedAt, scene);

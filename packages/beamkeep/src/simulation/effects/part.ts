@@ -1,4 +1,3 @@
-import type { Effect } from '../scenario.js';
 import type { CauseWord } from '../truth/causeWord.js';
 
 /** A stretch of time, both ends included [ms]. */
@@ -8,8 +7,8 @@ export interface Window {
 }
 
 /** What one effect does to one beam's light, sample by sample. An effect fills in what it changes. */
-export interface Part {
-  readonly effect: Effect;
+export interface Part<Plan extends { readonly effect: string }> {
+  readonly effect: Plan;
   readonly cause: CauseWord;
   /** Each time it comes. */
   readonly windows: readonly Window[];

@@ -64,7 +64,7 @@ export function course(fire: Fire, seconds: number): number {
 }
 
 /** What smoke does to a beam. */
-export function smoke(plan: Smoke, scene: Scene): Part {
+export function smoke(plan: Smoke, scene: Scene): Part<Smoke> {
   const { time } = scene;
   const loss = new Float32Array(time.length);
   const windows = plan.fires.map((fire, k) => {

@@ -27,7 +27,7 @@ export interface Sunlight {
 }
 
 /** What the sun does to a beam's receiver. */
-export function sunlight(plan: Sunlight, scene: Scene): Part {
+export function sunlight(plan: Sunlight, scene: Scene): Part<Sunlight> {
   const draw = random(scene.seed, plan.stream);
   const { time, weather } = scene;
   let flicker = 0;

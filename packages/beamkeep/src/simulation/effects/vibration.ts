@@ -26,7 +26,7 @@ export interface Vibration {
 }
 
 /** What vibration does to a beam. */
-export function vibration(plan: Vibration, scene: Scene): Part {
+export function vibration(plan: Vibration, scene: Scene): Part<Vibration> {
   const draw = random(scene.seed, plan.stream);
   const { time } = scene;
   const swing = new Float32Array(time.length);

@@ -1,5 +1,5 @@
-import { getPosition } from 'suncalc';
 import { minute } from '../../columns/index.js';
+import { sunPosition } from '../../optics/index.js';
 import type { Aerosol } from '../effects/aerosol.js';
 import type { ElectricalNoise } from '../effects/electricalNoise.js';
 import type { Film } from '../effects/film.js';
@@ -64,14 +64,14 @@ export function drawSunlight(
   const { draw } = beam;
   // Beams side by side look through one window as a rule.
   const window = draw.chance(0.6) ? shared : draw;
-  let sun = { azimuth: 180, altitude: 20 };
+  let sun = { azimuth: 180, refracted: 20 };
   const highest = window.pick([25, 45, 70]);
   for (let k = 0; k < 60; k++) {
-    sun = getPosition(new Date(within(setting, window, 0.1, 0.9)), place.latitude, place.longitude);
-    if (sun.altitude > 4 && sun.altitude < highest) break;
+    sun = sunPosition(within(setting, window, 0.1, 0.9), place.latitude, place.longitude);
+    if (sun.refracted > 4 && sun.refracted < highest) break;
   }
   const width = window.between(2.5, 10) + setting.intervalSeconds / 300;
-  const low = Math.max(1, sun.altitude - window.between(3, 9));
+  const low = Math.max(1, sun.refracted - window.between(3, 9));
   const high = low + window.between(8, 22);
   const adds = atLeast(draw, 1.6 * beam.fast, ranges.lightAdds);
   const roughens = draw.chance(0.12); // it hardly moves the level, but shakes it
@@ -86,7 +86,7 @@ export function drawSunlight(
       edge: window.between(0.4, 2.5),
     },
     bearing: (sun.azimuth + draw.normal() * 6 + 360) % 360,
-    tilt: Math.max(-5, Math.min(20, sun.altitude * draw.between(0, 0.5))),
+    tilt: Math.max(-5, Math.min(20, sun.refracted * draw.between(0, 0.5))),
   };
 }
 

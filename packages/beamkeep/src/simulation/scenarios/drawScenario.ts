@@ -1,9 +1,10 @@
 import { day, hour, minute } from '../../columns/index.js';
 import { localClock } from '../clock.js';
 import { type Dirt, dirtCourse } from '../effects/dirt.js';
+import type { Effect } from '../effects/effect.js';
 import { type Random, random } from '../random.js';
 import { stepShare } from '../recording/unit.js';
-import type { BeamPlan, Effect, Scenario, VisitPlan } from '../scenario.js';
+import type { BeamPlan, Scenario, VisitPlan } from '../scenario.js';
 import { type BareBeam, drawBeam } from './drawBeam.js';
 import { drawRecording } from './drawRecording.js';
 import { drawMovement } from './drawSlow.js';

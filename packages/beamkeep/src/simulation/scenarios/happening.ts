@@ -1,5 +1,6 @@
+import type { Effect } from '../effects/effect.js';
 import { random } from '../random.js';
-import type { BeamPlan, Effect, VisitPlan } from '../scenario.js';
+import type { BeamPlan, VisitPlan } from '../scenario.js';
 import { drawAerosol, drawElectricalNoise, drawFilm, drawLamp, drawSunlight, drawVibration } from './drawRecurring.js';
 import { drawCreep, drawDirt, drawKnock, drawLoadMovement, drawMovement } from './drawSlow.js';
 import { drawBlock, drawCoverTest, drawGap, drawSmoke } from './drawSudden.js';

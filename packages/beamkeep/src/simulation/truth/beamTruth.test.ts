@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { day, hour, minute } from '../../columns/index.js';
+import type { Effect } from '../effects/effect.js';
 import { plainScenario } from '../plainScenario.js';
 import { plainRecording } from '../recording/recording.js';
-import type { BeamPlan, Effect, Scenario } from '../scenario.js';
+import type { BeamPlan, Scenario } from '../scenario.js';
 import { simulate } from '../simulate.js';
 
 const { start } = plainScenario();

@@ -1,6 +1,6 @@
 import { rowAt } from '../../columns/index.js';
 import type { BeamLight } from '../beamLight.js';
-import type { Part } from '../effects/part.js';
+import type { EffectPart } from '../effects/effect.js';
 import type { BeamPlan } from '../scenario.js';
 import type { Scene } from '../scene.js';
 import type { CauseWord } from './causeWord.js';
@@ -20,7 +20,7 @@ export interface Viewed {
 }
 
 /** Parts of one cause. */
-export const partsOf = ({ light }: Viewed, cause: CauseWord): Part[] =>
+export const partsOf = ({ light }: Viewed, cause: CauseWord): EffectPart[] =>
   light.parts.filter((part) => part.cause === cause && !part.gain);
 
 /** First seen row at or after an instant; the number of rows when there is none. */
