@@ -1,6 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { AddCell } from './frame/AddCell.js';
 import { CellFrame } from './frame/CellFrame.js';
+import { Guide } from './frame/Guide.js';
 import { Head } from './frame/Head.js';
 import { Notices } from './frame/Notices.js';
 import { Toolbar } from './frame/Toolbar.js';
@@ -21,6 +22,7 @@ export function App() {
       <Toolbar />
       <Head />
       <Notices />
+      <Guide />
       <main id="cells">
         <AddCell after={null} />
         {cells.map((cell, row) => (

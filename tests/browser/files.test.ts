@@ -5,6 +5,7 @@ import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Desk, desk, dropFiles, type OpenNotebook, plotsDrawn } from './notebook.js';
 import { smallLog, smallSite } from './smallLog.js';
+import { workbook } from './workbook.js';
 
 let here: Desk;
 let open: OpenNotebook;
@@ -105,6 +106,19 @@ describe('files from outside', () => {
     await page.locator('table.beams', { hasText: 'north' }).waitFor();
     await expect(page.locator('.cell-log .answer').textContent()).resolves.toMatch(/1 Jun 2027, 00:00 .* UTC/);
     await fresh.close();
+  });
+});
+
+describe('workbooks', () => {
+  it('a log saved as XLSX', async () => {
+    const { page } = open;
+    const rows = smallLog()
+      .trimEnd()
+      .split('\n')
+      .slice(0, 4 * 1440)
+      .map((line) => line.split(','));
+    await dropFiles(page, [{ name: 'hall.xlsx', text: workbook(rows) }, site]);
+    await expect.poll(() => page.locator('.cell-log .answer').textContent()).toMatch(/hall\.xlsx holds 5,760 lines/);
   });
 });
 

@@ -127,6 +127,18 @@ describe('what goes out', () => {
     await close();
   });
 
+  it('what was found on site stands in the report', async () => {
+    const { page, close } = await openSmall(here);
+    const finding = page.locator('.finding').first();
+    await finding.getByLabel('On site').selectOption('confirmed');
+    await finding.getByLabel('note').fill('bracket bent');
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Report' }).click();
+    const html = await readFile(await (await download).path(), 'utf8');
+    expect(html).toMatch(/On site: confirmed on site\. bracket bent/);
+    await close();
+  });
+
   it('prints light in the dark theme, with its plots', async () => {
     const { page, close } = await openSmall(here, { colorScheme: 'dark' });
     const pdf = await page.pdf({ format: 'A4' });

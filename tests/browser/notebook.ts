@@ -25,7 +25,8 @@ export interface OpenNotebook {
 /** A browser and a server that several notebooks of a test file share. */
 export interface Desk {
   readonly url: string;
-  open(options?: BrowserContextOptions): Promise<OpenNotebook>;
+  /** Opens the notebook, as for someone who has been here before unless the first steps are asked for. */
+  open(options?: BrowserContextOptions & { readonly firstSteps?: boolean }): Promise<OpenNotebook>;
   close(): Promise<void>;
 }
 
@@ -39,7 +40,7 @@ export async function desk(): Promise<Desk> {
   });
   return {
     url: served.url,
-    async open(options = {}) {
+    async open({ firstSteps = false, ...options } = {}) {
       const context = await browser.newContext({
         timezoneId: 'America/New_York',
         locale: 'en-GB',
@@ -47,6 +48,7 @@ export async function desk(): Promise<Desk> {
         viewport: { width: 1280, height: 900 },
         ...options,
       });
+      if (!firstSteps) await context.addInitScript("localStorage.setItem('beamkeep-guide', 'seen')");
       const page = await context.newPage();
       const requests: string[] = [];
       const errors: string[] = [];

@@ -85,4 +85,18 @@ describe('a fresh visit', () => {
     await cell.getByLabel('Value').fill('-1');
     await expect.poll(() => cell.textContent()).toMatch(/must|0 or more/);
   });
+
+  it('shows the way in five steps that can be skipped for good', async () => {
+    const first = await here.open({ firstSteps: true });
+    const guide = first.page.getByLabel('First steps');
+    for (let step = 1; step <= 5; step++) {
+      await expect.poll(() => guide.textContent()).toMatch(new RegExp(`^${step} of 5`));
+      await guide.getByRole('button', { name: step < 5 ? 'Next' : 'Done' }).click();
+    }
+    await expect.poll(() => guide.count()).toBe(0);
+    await first.page.reload();
+    await first.page.locator('.cell').first().waitFor();
+    expect(await guide.count()).toBe(0);
+    await first.close();
+  });
 });

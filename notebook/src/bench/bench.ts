@@ -1,4 +1,4 @@
-import { diagnose, parseSite, UsageError } from 'beamkeep';
+import { diagnose, type LogSource, parseSite, respond, UsageError } from 'beamkeep';
 import type { BeamRecord, Channel, Trace } from 'beamkeep/columns';
 import type { Site } from 'beamkeep/site';
 import { expose, transfer } from 'comlink';
@@ -7,11 +7,13 @@ import { type DailyLevels, dailyLevels } from './dailyLevels.js';
 import { type DayFold, dayFold } from './dayFold.js';
 import { gapIntervals, outline } from './outline.js';
 import { type Peeked, peeked } from './peek.js';
-import type { Line, LogFile, Progress, Reading, TableRow, Window } from './reading.js';
+import type { BeamSignalled, Line, LogFile, Progress, Reading, TableRow, Window } from './reading.js';
 import { readingOf } from './readingOf.js';
 import { scaled } from './scaled.js';
+import { signalled } from './signalled.js';
 import { type SiteZone, siteZone } from './siteZone.js';
 import { windowTable } from './windowTable.js';
+import { plainFile } from './workbook.js';
 
 /*
  * The bench: everything that takes time is done here, in a worker of its own for each log. The page asks for what it
@@ -28,6 +30,7 @@ interface Held {
   readonly site: Site;
   readonly zone: SiteZone;
   readonly records: ReadonlyMap<string, BeamRecord>;
+  readonly files: readonly LogFile[];
 }
 
 let held: Held | undefined;
@@ -75,8 +78,8 @@ function lineOf(
 
 const bench = {
   /** The first lines of a log. */
-  peek(blob: Blob): Promise<Peeked> {
-    return peeked(blob);
+  async peek(file: LogFile): Promise<Peeked> {
+    return peeked((await plainFile(file)).blob);
   },
 
   /** Why a site file cannot be used, in words; null when it can. */
@@ -93,35 +96,32 @@ const bench = {
   /**
    * Reads and diagnoses a log.
    *
-   * @param files the files of the log, plain or gzipped
+   * @param given the files of the log, plain, gzipped or workbooks
    * @param siteText the site file
    * @param siteName its name, for messages
    * @param tell told how far it has come
    * @throws UsageError when the log or the site cannot be used
    */
   async read(
-    files: readonly LogFile[],
+    given: readonly LogFile[],
     siteText: string,
     siteName: string,
     tell: (progress: Progress) => void,
   ): Promise<Reading> {
     const began = performance.now();
     const site = parseSite(siteText, siteName);
+    const files = await Promise.all(given.map(plainFile));
     const total = files.reduce((sum, { blob }) => sum + blob.size, 0);
     let told = Number.NEGATIVE_INFINITY;
-    const { diagnosis, records } = await diagnose(
-      files.map(({ name, blob }) => ({ name, bytes: bytesOf(blob) })),
-      site,
-      {
-        onProgress(done) {
-          const now = performance.now();
-          if (now - told < tellEvery && done < total) return;
-          told = now;
-          tell({ done, total });
-        },
+    const { diagnosis, records } = await diagnose(sourcesOf(files), site, {
+      onProgress(done) {
+        const now = performance.now();
+        if (now - told < tellEvery && done < total) return;
+        told = now;
+        tell({ done, total });
       },
-    );
-    held = { site, zone: siteZone(site.timeZone), records: new Map(records.map((one) => [one.id, one])) };
+    });
+    held = { files, site, zone: siteZone(site.timeZone), records: new Map(records.map((one) => [one.id, one])) };
     return readingOf({
       names: files.map(({ name }) => name),
       bytes: total,
@@ -130,6 +130,14 @@ const bench = {
       records,
       seconds: (performance.now() - began) / 1000,
     });
+  },
+
+  /** What the equipment would have signalled: the log is read once more, sample by sample. */
+  async response(): Promise<BeamSignalled[]> {
+    if (!held) throw new Error('nothing was read yet');
+    const { files, site, records } = held;
+    const { beams } = await respond(sourcesOf(files), site);
+    return beams.map((beam) => signalled(beam, records.get(beam.id)?.trace.until.at(-1) ?? Number.NaN));
   },
 
   /** The line of a beam within a window, on a scale. */
@@ -166,6 +174,10 @@ const bench = {
 export type Bench = typeof bench;
 
 expose(bench);
+
+/** The files as the library reads them. */
+const sourcesOf = (files: readonly LogFile[]): LogSource[] =>
+  files.map(({ name, blob }) => ({ name, bytes: bytesOf(blob) }));
 
 /** The bytes of a file, from its start each time they are asked for. */
 function bytesOf(blob: Blob): AsyncIterable<Uint8Array> {

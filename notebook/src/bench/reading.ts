@@ -83,6 +83,20 @@ export interface Reading {
   readonly json: string;
 }
 
+/** A stretch in which the equipment would have signalled something. */
+export interface Signalled {
+  readonly state: 'fire' | 'fault';
+  readonly start: number;
+  readonly end: number;
+}
+
+/** What the equipment of one beam would have signalled, and what must be known of that answer. */
+export interface BeamSignalled {
+  readonly id: string;
+  readonly stretches: readonly Signalled[];
+  readonly notes: readonly string[];
+}
+
 /** A window of time. */
 export interface Window {
   readonly from: number;

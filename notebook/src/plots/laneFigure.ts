@@ -1,6 +1,6 @@
 import { severities } from 'beamkeep/diagnosis';
 import type { Data, Layout, Shape } from 'plotly.js-dist-min';
-import type { Line, NumberedFinding, Window } from '../bench/reading.js';
+import type { Line, NumberedFinding, Signalled, Window } from '../bench/reading.js';
 import { scaledThreshold } from '../bench/scaled.js';
 import type { SiteZone } from '../bench/siteZone.js';
 import type { Scale } from '../sheet/sheet.js';
@@ -37,6 +37,8 @@ export interface Lane {
   readonly faultThreshold: number;
   readonly strips: readonly Strip[];
   readonly chosen: number | null;
+  /** What the equipment would have signalled: a row of its own under the findings; null where it is not shown. */
+  readonly signalled: readonly Signalled[] | null;
   readonly window: Window;
   readonly zone: SiteZone;
   /** Whether the time labels stand under this lane. */
@@ -55,10 +57,14 @@ const units: Readonly<Record<Scale, string>> = {
 export const laneHeight = (rows: number, lowest: boolean): number =>
   rows * barHeight + (rows > 0 ? 6 : 0) + lineHeight + (lowest ? axisHeight : 10);
 
+/** Rows of bars in a lane. */
+export const rowsOf = ({ strips, signalled }: Pick<Lane, 'strips' | 'signalled'>): number =>
+  strips.reduce((most, { row }) => Math.max(most, row + 1), 0) + (signalled && signalled.length > 0 ? 1 : 0);
+
 /** The picture of a lane. */
 export function laneFigure(lane: Lane, width: number, colours: Palette): Figure {
   const { line, window, zone, scale } = lane;
-  const rows = lane.strips.reduce((most, { row }) => Math.max(most, row + 1), 0);
+  const rows = rowsOf(lane);
   const height = laneHeight(rows, lane.lowest);
   const bottom = lane.lowest ? axisHeight : 10;
   const inner = height - bottom;
@@ -114,7 +120,14 @@ export function laneFigure(lane: Lane, width: number, colours: Palette): Figure 
     bargap: 0,
     barmode: 'overlay',
   };
-  return { data: [lineTrace(line, lane.steps, colours), ...bars(lane, width - l - r, colours)], layout };
+  return {
+    data: [
+      lineTrace(line, lane.steps, colours),
+      ...bars(lane, width - l - r, colours),
+      ...states(lane, width - l - r, colours),
+    ],
+    layout,
+  };
 }
 
 /** Dates as day and month, whatever the length of the stretch. */
@@ -210,6 +223,47 @@ function bars({ strips, window, zone, chosen }: Lane, pixels: number, colours: P
     .filter((same) => same.length > 0)
     .map((same) => barsAlike(same, zone, chosen, colours));
 }
+
+/** What the equipment would have signalled, as bars of their own in the lowest row. */
+function states(lane: Lane, pixels: number, colours: Palette): Data[] {
+  const { signalled, window, zone } = lane;
+  const perPixel = (window.to - window.from) / pixels;
+  const last = Math.max(...(signalled ?? []).map(({ end }) => end));
+  const inSight = (signalled ?? []).filter(({ start, end }) => start <= window.to && end >= window.from);
+  if (inSight.length === 0) return [];
+  const cut = inSight.map(({ state, start, end }) => {
+    const from = Math.max(start, window.from);
+    const long = Math.max(Math.min(end, window.to) - from, 3 * perPixel);
+    const fits = (name: string): boolean => long / perPixel > 6.4 * name.length + 8;
+    return { state, from, long, name: stateNames(state, end >= last).find(fits) ?? '' };
+  });
+  return [
+    {
+      type: 'bar',
+      orientation: 'h',
+      base: cut.map(({ from }) => zone.wall(from)),
+      x: cut.map(({ long }) => long),
+      y: cut.map(() => rowsOf(lane) - 1),
+      width: 0.62,
+      xaxis: 'x',
+      yaxis: 'y2',
+      text: cut.map(({ name }) => name),
+      textposition: 'inside',
+      insidetextanchor: 'start',
+      constraintext: 'none',
+      textangle: 0,
+      insidetextfont: { size: 11, color: colours.paper },
+      marker: { color: cut.map(({ state }) => (state === 'fire' ? colours.warm : colours.soft)), line: { width: 0 } },
+      hovertext: cut.map(({ state }) => `the equipment would have signalled ${state}`),
+      hoverinfo: 'text',
+      name: 'signalled',
+    } as unknown as Data,
+  ];
+}
+
+/** Names of a state, the longest first. A fire that lasts to the end was never reset, as far as is known. */
+const stateNames = (state: 'fire' | 'fault', last: boolean): string[] =>
+  state === 'fire' && last ? ['fire, held to the end: the site file names no reset', 'fire, held', 'fire'] : [state];
 
 /** A bar cut to the window, and its name. */
 interface Bar {

@@ -46,8 +46,10 @@ export const settingsOf = {
     /** Whether the axis reaches to the thresholds or just holds the data. */
     reach: v.picklist(['thresholds', 'data']),
     temperature: v.boolean(),
-    /** Beams left out of the plot, by id. */
-    without: v.array(v.string()),
+    /** Whether the states that the equipment would have signalled stand in the lanes. */
+    states: v.optional(v.boolean(), true),
+    /** Beams left out of the plot, by id; null leaves out none of a few and most of many. */
+    without: v.nullable(v.array(v.string())),
   }),
   findings: v.strictObject({
     /** Findings of lesser severity are not listed. */
@@ -86,7 +88,7 @@ export interface Sheet {
 export const freshSettings: Settings = {
   note: { text: '' },
   log: { log: { from: 'nothing' }, site: null },
-  signal: { scale: 'obscuration', reach: 'data', temperature: true, without: [] },
+  signal: { scale: 'obscuration', reach: 'data', temperature: true, states: true, without: null },
   findings: { least: 'note', verdicts: {} },
   margin: {},
   fold: { scale: 'obscuration', beam: null },

@@ -2,7 +2,7 @@ import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { proxy, type Remote } from 'comlink';
 import type { Bench } from '../bench/bench.js';
 import { type OpenBench, openBench } from '../bench/openBench.js';
-import type { LogFile, Progress, Reading, Window } from '../bench/reading.js';
+import type { BeamSignalled, LogFile, Progress, Reading, Window } from '../bench/reading.js';
 import type { Cell, Settings } from '../sheet/sheet.js';
 import { demo } from './demo.js';
 import { fromShelf } from './shelf.js';
@@ -31,6 +31,8 @@ export interface Desk {
   readonly cursor: Signal<number | null>;
   /** Number of the chosen finding. */
   readonly chosen: Signal<number | null>;
+  /** What the equipment would have signalled, once that is worked out; null until then. */
+  readonly signalled: ReadonlySignal<readonly BeamSignalled[] | null>;
   /** Reads what the settings name, unless that is what lies here already. */
   follow(settings: Settings['log']): void;
   /** Reads the same again. */
@@ -68,6 +70,7 @@ function newDesk(): Desk {
   const window = signal<Window | null>(null);
   const cursor = signal<number | null>(null);
   const chosen = signal<number | null>(null);
+  const signalled = signal<readonly BeamSignalled[] | null>(null);
   let open: OpenBench | undefined;
   let followed: Settings['log'] | undefined;
   /** Counts the readings, so that the answer of one that was given up is not taken for that of the next. */
@@ -79,6 +82,7 @@ function newDesk(): Desk {
     window.value = null;
     cursor.value = null;
     chosen.value = null;
+    signalled.value = null;
     turn++;
     return turn;
   }
@@ -114,7 +118,10 @@ function newDesk(): Desk {
       if (mine === turn && state.value.is === 'reading') state.value = { is: 'reading', progress };
     };
     const reading = await here.bench.read(files, site, siteName, proxy(tell));
-    if (mine === turn) state.value = { is: 'read', reading, bench: here.bench };
+    if (mine !== turn) return;
+    state.value = { is: 'read', reading, bench: here.bench };
+    const response = await here.bench.response();
+    if (mine === turn) signalled.value = response;
   }
 
   return {
@@ -122,6 +129,7 @@ function newDesk(): Desk {
     window,
     cursor,
     chosen,
+    signalled,
     follow(settings) {
       if (followed && same(followed, settings)) return;
       followed = settings;

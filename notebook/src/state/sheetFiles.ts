@@ -57,4 +57,4 @@ function unpacked({ name, base64: text }: Packed[number]): { name: string; blob:
 const base64 = async (blob: Blob): Promise<string> => (await dataUrl(blob)).replace(/^[^,]*,/, '');
 
 /** A sheet that shows the demo. */
-export const demoSheet = (): Sheet => freshSheet({ from: 'demo' });
+export const demoSheet = (): Sheet => ({ ...freshSheet({ from: 'demo' }), title: 'Faults on sunny mornings' });

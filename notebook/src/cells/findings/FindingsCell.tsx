@@ -1,10 +1,12 @@
 import { severities } from 'beamkeep/diagnosis';
+import { Fragment } from 'preact';
 import type { BeamReading, NumberedFinding } from '../../bench/reading.js';
 import { Choice } from '../../parts/Choice.js';
 import { SeverityWord } from '../../parts/Severity.js';
 import { set } from '../../sheet/edits.js';
 import type { Cell } from '../../sheet/sheet.js';
 import { edit } from '../../state/store.js';
+import { causeOnBar } from '../../words/causes.js';
 import { duty } from '../../words/severity.js';
 import { NeedsLog } from '../NeedsLog.js';
 import type { OpenLog } from '../useLog.js';
@@ -36,7 +38,7 @@ function Findings({ cell, log }: { cell: Cell<'findings'>; log: OpenLog }) {
         />
         <SaveFindings log={log} cell={cell} />
       </div>
-      <p class="answer">{summary(beams)}</p>
+      <Summary beams={beams} />
       <dl class="duties">
         {[...severities].reverse().map((severity) => (
           <div key={severity}>
@@ -76,15 +78,28 @@ const bySeverity = (findings: readonly NumberedFinding[]): NumberedFinding[] =>
   [...findings].sort((a, b) => severities.indexOf(b.severity) - severities.indexOf(a.severity) || a.start - b.start);
 
 /** The whole log in one or two sentences. */
-function summary(beams: readonly BeamReading[]): string {
-  const acting = beams.filter(({ findings }) => findings.some(({ severity }) => severity === 'act'));
+function Summary({ beams }: { beams: readonly BeamReading[] }) {
+  const pressing = beams.flatMap(({ findings }) => findings.filter(({ severity }) => severity === 'act'));
   const quiet = beams.filter(({ findings }) => findings.every(({ severity }) => severity === 'note'));
-  const names = (some: readonly BeamReading[]): string => some.map(({ id }) => id).join(', ');
-  const parts = [
-    acting.length > 0
-      ? `Someone must go and look, or treat it as fire: ${names(acting)}.`
-      : 'Nothing here asks for someone to go at once.',
-  ];
-  if (quiet.length > 0) parts.push(`Nothing to plan on ${names(quiet)}.`);
-  return parts.join(' ');
+  return (
+    <p class="answer">
+      {pressing.length === 0 ? (
+        'Nothing here asks for someone to go at once.'
+      ) : (
+        <>
+          Someone must go and look, or treat it as fire:{' '}
+          {pressing.map(({ number, beam, cause }, row) => (
+            <Fragment key={number}>
+              {row > 0 && ', '}
+              <a href={`#finding-${number}`}>
+                {number} {causeOnBar(cause)} on {beam}
+              </a>
+            </Fragment>
+          ))}
+          .
+        </>
+      )}
+      {quiet.length > 0 && ` Nothing to plan on ${quiet.map(({ id }) => id).join(', ')}.`}
+    </p>
+  );
 }

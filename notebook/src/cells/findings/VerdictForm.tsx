@@ -24,53 +24,62 @@ export function VerdictForm({ cell, finding }: { cell: Cell<'findings'>; finding
   }
 
   return (
-    <div class={said ? 'verdict verdict-said' : 'verdict'} {...(said ? {} : { 'data-screen': true })}>
-      <label>
-        <span>On site</span>
-        <select
-          value={said?.verdict ?? ''}
-          onChange={(event) => {
-            const verdict = event.currentTarget.value as Verdict | '';
-            say(verdict === '' ? undefined : { verdict, note: said?.note ?? '' });
-          }}
-        >
-          <option value="">not looked at yet</option>
-          {Object.entries(words).map(([verdict, word]) => (
-            <option key={verdict} value={verdict}>
-              {word}
-            </option>
-          ))}
-        </select>
-      </label>
-      {said?.verdict === 'relabelled' && (
+    <>
+      {said && <p class="verdict-told">On site: {inWords(said)}</p>}
+      <div class="verdict" data-screen>
         <label>
-          <span>namely</span>
+          <span>On site</span>
           <select
-            value={said.cause ?? ''}
+            value={said?.verdict ?? ''}
             onChange={(event) => {
-              const cause = causeWords.find((word) => word === event.currentTarget.value);
-              say({ verdict: 'relabelled', note: said.note, ...(cause ? { cause } : {}) });
+              const verdict = event.currentTarget.value as Verdict | '';
+              say(verdict === '' ? undefined : { verdict, note: said?.note ?? '' });
             }}
           >
-            <option value="">choose</option>
-            {causeWords.map((cause) => (
-              <option key={cause} value={cause}>
-                {causeHeading(cause)}
+            <option value="">not looked at yet</option>
+            {Object.entries(words).map(([verdict, word]) => (
+              <option key={verdict} value={verdict}>
+                {word}
               </option>
             ))}
           </select>
         </label>
-      )}
-      {said && (
-        <label class="verdict-note">
-          <span>note</span>
-          <input
-            type="text"
-            value={said.note}
-            onInput={(event) => say({ ...said, note: event.currentTarget.value }, `${cell.id} ${key}`)}
-          />
-        </label>
-      )}
-    </div>
+        {said?.verdict === 'relabelled' && (
+          <label>
+            <span>namely</span>
+            <select
+              value={said.cause ?? ''}
+              onChange={(event) => {
+                const cause = causeWords.find((word) => word === event.currentTarget.value);
+                say({ verdict: 'relabelled', note: said.note, ...(cause ? { cause } : {}) });
+              }}
+            >
+              <option value="">choose</option>
+              {causeWords.map((cause) => (
+                <option key={cause} value={cause}>
+                  {causeHeading(cause)}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
+        {said && (
+          <label class="verdict-note">
+            <span>note</span>
+            <input
+              type="text"
+              value={said.note}
+              onInput={(event) => say({ ...said, note: event.currentTarget.value }, `${cell.id} ${key}`)}
+            />
+          </label>
+        )}
+      </div>
+    </>
   );
+}
+
+/** What was found on site, in one sentence. */
+function inWords({ verdict, cause, note }: VerdictOnFinding): string {
+  const namely = verdict === 'relabelled' && cause ? `, namely ${causeHeading(cause).toLowerCase()}` : '';
+  return `${words[verdict]}${namely}${note ? `. ${note}` : '.'}`;
 }

@@ -50,7 +50,7 @@ function DropZone({ cell }: { cell: Cell<'log'> }) {
       }}
     >
       <p>
-        Drop a log here (CSV, gzipped or not; several files are one log) and its site file (JSON).
+        Drop a log here (CSV, gzipped or not, or XLSX; several files are one log) and its site file (JSON).
         <span class="quiet"> They stay on this machine: nothing is sent anywhere.</span>
       </p>
       <div class="buttons">

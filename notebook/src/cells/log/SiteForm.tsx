@@ -24,7 +24,7 @@ export function SiteForm({ cell, files }: SiteFormProps) {
     if (!first) return;
     const open = openBench();
     helper.current = open;
-    void open.bench.peek(first.blob).then((peeked) => {
+    void open.bench.peek({ name: first.name, blob: first.blob }).then((peeked) => {
       head.value = peeked;
     });
     return open.close;

@@ -1,7 +1,7 @@
 import { useCallback, useMemo } from 'preact/hooks';
-import type { BeamReading, NumberedFinding, Window } from '../../bench/reading.js';
+import type { BeamReading, NumberedFinding, Signalled, Window } from '../../bench/reading.js';
 import type { SiteZone } from '../../bench/siteZone.js';
-import { type Lane, laneFigure, laneHeight, nameOnBar } from '../../plots/laneFigure.js';
+import { type Lane, laneFigure, laneHeight, nameOnBar, rowsOf } from '../../plots/laneFigure.js';
 import { Plot } from '../../plots/Plot.js';
 import type { Palette } from '../../plots/palette.js';
 import { strips } from '../../plots/strips.js';
@@ -38,7 +38,9 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
   const chosen = desk.chosen.value;
   const mine = beam.findings.some(({ number }) => number === chosen) ? chosen : null;
   const placed = useMemo(() => strips(beam.findings, roomFor(whole, width)), [beam, whole.from, whole.to, width]);
-  const rows = placed.reduce((most, { row }) => Math.max(most, row + 1), 0);
+  const told = settings.states ? desk.signalled.value : null;
+  const signalled = told?.find(({ id }) => id === beam.id)?.stretches ?? null;
+  const rows = rowsOf({ strips: placed, signalled });
   const draw = useCallback(
     (width: number, colours: Palette) => {
       const lane: Lane = {
@@ -50,13 +52,14 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
         faultThreshold: site?.faultThreshold ?? Number.NaN,
         strips: placed,
         chosen: mine,
+        signalled,
         zone,
         lowest,
         steps: reading.site.sampling === 'on-change',
       };
       return laneFigure(lane, width, colours);
     },
-    [shown, scale, reach, site, placed, mine, zone, lowest, reading, whole.from, whole.to],
+    [shown, scale, reach, site, placed, mine, signalled, zone, lowest, reading, whole.from, whole.to],
   );
   const at = desk.cursor.value;
   const value = at !== null && shown ? valueAt(shown.line, at) : Number.NaN;
@@ -79,7 +82,7 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
       <Plot
         figure={draw}
         height={laneHeight(rows, lowest)}
-        label={laneSentence(beam, window, dates)}
+        label={laneSentence(beam, window, dates, signalled)}
         onZoom={(from, to) => {
           desk.window.value = kept({ from: zone.instant(from), to: zone.instant(to) }, wholeOf(log.reading));
         }}
@@ -102,12 +105,18 @@ const roomFor =
   (finding: NumberedFinding): number =>
     ((to - from) / Math.max(240, width - 70)) * (nameOnBar(finding).length * 7 + 16);
 
-function laneSentence(beam: BeamReading, window: Window, dates: ReturnType<typeof siteDates>): string {
+function laneSentence(
+  beam: BeamReading,
+  window: Window,
+  dates: ReturnType<typeof siteDates>,
+  signalled: readonly Signalled[] | null,
+): string {
   const inSight = beam.findings.filter(({ start, end }) => start <= window.to && end >= window.from);
   const named = inSight.map(nameOnBar).join(', ');
   return (
     `Beam ${beam.id} from ${dates.stretch(window.from, window.to)}. ` +
     (named ? `Findings in sight: ${named}.` : 'No finding in sight.') +
+    (signalled && signalled.length > 0 ? ` The equipment would have signalled ${signalled.length} times in all.` : '') +
     ' The same as numbers: in the table below the plots.'
   );
 }

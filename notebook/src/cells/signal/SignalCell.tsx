@@ -21,6 +21,9 @@ const scaleNames: readonly (readonly [Scale, string])[] = [
   ['loss', 'loss dB'],
 ];
 
+/** How many beams are drawn until a person asks for more. */
+const lanesAtFirst = 8;
+
 /** The received signal of every beam, one lane under the other on one time axis. */
 export function SignalCell({ cell }: { cell: Cell<'signal'> }) {
   return <NeedsLog cell={cell.id}>{(log) => <Lanes cell={cell} log={log} />}</NeedsLog>;
@@ -34,7 +37,8 @@ function Lanes({ cell, log }: { cell: Cell<'signal'>; log: OpenLog }) {
   const zone = useMemo(() => siteZone(reading.site.timeZone), [reading]);
   const whole = wholeOf(reading);
   const window = desk.window.value ?? whole;
-  const shown = reading.beams.filter(({ id }) => !settings.without.includes(id));
+  const without = settings.without ?? reading.beams.slice(lanesAtFirst).map(({ id }) => id);
+  const shown = reading.beams.filter(({ id }) => !without.includes(id));
   const warm = settings.temperature
     ? temperatures(
         log,
@@ -67,18 +71,24 @@ function Lanes({ cell, log }: { cell: Cell<'signal'>; log: OpenLog }) {
               <label key={id}>
                 <input
                   type="checkbox"
-                  checked={!settings.without.includes(id)}
+                  checked={!without.includes(id)}
                   onChange={(event) =>
                     change({
-                      without: event.currentTarget.checked
-                        ? settings.without.filter((other) => other !== id)
-                        : [...settings.without, id],
+                      without: event.currentTarget.checked ? without.filter((other) => other !== id) : [...without, id],
                     })
                   }
                 />
                 <span>{id}</span>
               </label>
             ))}
+            <label>
+              <input
+                type="checkbox"
+                checked={settings.states}
+                onChange={(event) => change({ states: event.currentTarget.checked })}
+              />
+              <span>equipment’s states</span>
+            </label>
             {reading.beams.some(({ hasTemperature }) => hasTemperature) && (
               <label>
                 <input
@@ -124,8 +134,9 @@ function Lanes({ cell, log }: { cell: Cell<'signal'>; log: OpenLog }) {
       <ChosenFinding desk={desk} reading={reading} />
       <p class="key">
         Bars name the findings, numbered as in the list: <b>act</b> is solid, <b>watch</b> hatched, <b>note</b> open.
-        The dashed line is the alarm threshold, the dotted one that of a blocked beam. Stretches of more than five
-        intervals without samples are left open. Each line holds the least and the greatest sample of up to 2,000
+        The narrow bars under them are what equipment with these thresholds and delays would have signalled: fire or
+        fault. The dashed line is the alarm threshold, the dotted one that of a blocked beam. Stretches of more than
+        five intervals without samples are left open. Each line holds the least and the greatest sample of up to 2,000
         stretches: no dip is lost, and it is drawn afresh at every zoom.
       </p>
       <SignalTable log={log} beams={shown} window={window} scale={settings.scale} />
