@@ -15,13 +15,13 @@ const csv = (column = 'b1') =>
 
 describe('readReadings', () => {
   it('reads one beam of a log that holds no other', async () => {
-    const { time, readings, step, intervalSeconds, end, input } = await readReadings(logOfText(csv()), site, {
+    const { time, readings, powerStep, intervalSeconds, end, input } = await readReadings(logOfText(csv()), site, {
       beam: 'B1',
     });
     expect(time).toHaveLength(29);
     expect(readings[1]).toBe(99.5);
-    expect({ step, intervalSeconds, end, lines: input.lines }).toEqual({
-      step: 0.5,
+    expect({ powerStep, intervalSeconds, end, lines: input.lines }).toEqual({
+      powerStep: 0.5,
       intervalSeconds: 1,
       end: at(29).getTime(),
       lines: 31,

@@ -1,9 +1,10 @@
 import { UsageError } from '../columns/index.js';
-import type { Beam, Site } from '../site/index.js';
+import { type Beam, linearReading, type Site } from '../site/index.js';
 import type { InputReport } from './inputNotes.js';
 import type { LogSources, ReadOptions } from './logSource.js';
 import { smallestStep } from './quantum.js';
 import { readBeams } from './readBeams.js';
+import { linearStep } from './scale.js';
 
 /** Most readings of a test: six weeks at one a second. A test is looked at as a whole, not condensed. */
 const mostReadings = 4_000_000;
@@ -18,8 +19,10 @@ export interface BeamReadings {
   readonly time: Float64Array;
   /** [signalUnit] */
   readonly readings: Float64Array;
-  /** Smallest step of the scale [signalUnit]; 0 where it is finer than can be told. */
-  readonly step: number;
+  /** The same in received power: proportional to light, 1 for no loss where the unit is obscuration or decibels. */
+  readonly power: Float64Array;
+  /** Smallest step of the scale near its highest reading [unit of power]; 0 where it is finer than can be told. */
+  readonly powerStep: number;
   /** Usual interval between samples [s]; 0 of fewer than two. */
   readonly intervalSeconds: number;
   /** Last instant of the log, within the stretch asked for [ms]. */
@@ -102,11 +105,15 @@ export async function readReadings(
   );
   if (times.length === 0)
     throw new UsageError(`beam ${wanted.id}: the log holds no usable reading between --from and --to`);
+  const readings = Float64Array.from(values);
+  const power = readings.map((reading) => linearReading(reading, facts.beam.signalUnit));
+  const highest = power.reduce((most, value) => Math.max(most, value), 0);
   return {
     ...facts,
     time: Float64Array.from(times),
-    readings: Float64Array.from(values),
-    step: smallestStep(steps),
+    readings,
+    power,
+    powerStep: linearStep(smallestStep(steps), facts.beam, highest),
     end,
     input,
   };
