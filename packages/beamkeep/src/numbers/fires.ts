@@ -67,3 +67,28 @@ export const loneYieldFactor = {
   seen: 'own choice',
   note: 'where a fuel has one source only',
 } satisfies Sourced;
+
+/** Diameter of a fire at the time when beams see it, where nothing else is said. */
+export const usualDiameter = {
+  value: 0.5,
+  unit: 'm',
+  source: '100 kW at 500 kW/m2, a usual density of heat',
+  seen: 'own choice',
+  note: 'moves the virtual origin by centimetres only',
+} satisfies Sourced;
+
+/** How a smouldering fire begins where nothing else is said. */
+export const usualSmoulder = {
+  first: {
+    value: 0.001,
+    unit: 'g/s',
+    source: 'a smouldering spot that loses 10 mg/s of its fuel, a tenth of it smoke',
+    seen: 'own choice',
+  },
+  most: {
+    value: 0.5,
+    unit: 'g/s',
+    source: 'a chair that smoulders through in an hour or two, a tenth of it smoke',
+    seen: 'own choice',
+  },
+} satisfies Record<string, Sourced>;

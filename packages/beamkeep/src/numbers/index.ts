@@ -20,9 +20,11 @@ export {
   radiativeShare,
   smoulderingHeat,
   smoulderingYield,
+  usualDiameter,
+  usualSmoulder,
 } from './fires.js';
 export { fuels } from './fuels.js';
-export { bs5839, gb50116, nfpa72, nfpa72Peak, sp484, tariffAdvisory } from './layout.js';
+export { bs5839, gb50116, nfpa72, nfpa72Peak, placedBelowCeiling, sp484, tariffAdvisory } from './layout.js';
 export {
   filledRangePower,
   gaussianHalfWidth,

@@ -170,3 +170,11 @@ export const sp484 = {
   betweenBeams: { value: 9, unit: 'm', source: russia, seen: 'from memory' },
   toSide: { value: 4.5, unit: 'm', source: russia, seen: 'from memory' },
 } satisfies Record<string, Sourced>;
+
+/** Distance below the ceiling at which a plan puts a beam where its rule set names none. */
+export const placedBelowCeiling = {
+  value: 0.3,
+  unit: 'm',
+  source: 'within what BS 5839-1 and GB 50116 both allow, and off the still air right under a roof',
+  seen: 'own choice',
+} satisfies Sourced;
