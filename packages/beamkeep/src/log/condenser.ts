@@ -55,20 +55,22 @@ export class Condenser {
   private closedCount = 0;
 
   /**
-   * @param bucketWidth [ms]
-   * @param room most samples kept
+   * @param bucketWidth [ms]; doubled each time there are too many buckets
+   * @param mostBuckets of all beams
+   * @param mostSamples of eventful buckets kept
    */
   constructor(
-    private readonly bucketWidth: number,
+    private bucketWidth: number,
     private readonly beams: readonly CondensedBeam[],
-    room: number,
+    private readonly mostBuckets: number,
+    mostSamples: number,
   ) {
     const width = beams.length;
     this.buckets = beams.map(() => new BucketRows());
     this.summaries = beams.map(({ step }) => new BucketSummary(step));
     this.noise = beams.map(({ step }) => new RunningNoise(step));
     this.columns = beams.map(() => new Float64Array(2 * rowsAtOnce));
-    this.kept = new KeptSamples(room);
+    this.kept = new KeptSamples(mostSamples);
     this.closed = Array.from({ length: slots }, () => ({
       from: 0,
       to: 0,
@@ -97,12 +99,12 @@ export class Condenser {
       column.set((columns[c] as Float64Array).subarray(from, to), scanFrom);
     }
     this.rows += to - from;
-    const { time: own, rows, bucketWidth } = this;
+    const { time: own, rows } = this;
     for (let row = scanFrom; row < rows; row++) {
       const now = own[row] as number;
       if (now < this.openEnd) continue;
       this.close(row);
-      this.openEnd = (Math.floor(now / bucketWidth) + 1) * bucketWidth;
+      this.openEnd = (Math.floor(now / this.bucketWidth) + 1) * this.bucketWidth;
     }
   }
 
@@ -151,6 +153,24 @@ export class Condenser {
       closed.score[c] = this.scoreOf(c);
     }
     this.settle(this.closedCount - 2, true);
+    if (this.buckets.reduce((sum, { length }) => sum + length, 0) > this.mostBuckets) this.widen();
+  }
+
+  /** Doubles the width of the buckets, of those that have been settled as well. */
+  private widen(): void {
+    this.bucketWidth *= 2;
+    for (const [c, rows] of this.buckets.entries()) {
+      const own = this.kept.buckets.filter(({ beam }) => beam === c);
+      const atHand = this.closed.filter(({ count }) => (count[c] as number) > 0);
+      const settled = Math.min(rows.length, ...atHand.map(({ index }) => index[c] as number));
+      const { kept, fewer } = rows.join(
+        settled,
+        this.bucketWidth,
+        own.map(({ bucket }) => bucket),
+      );
+      for (const [at, bucket] of own.entries()) bucket.bucket = kept[at] as number;
+      for (const { index } of atHand) index[c] = (index[c] as number) - fewer;
+    }
   }
 
   private scoreOf(c: number): number {

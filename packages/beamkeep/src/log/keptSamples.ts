@@ -7,7 +7,7 @@
 export interface KeptBucket {
   readonly beam: number;
   /** Number among the buckets of its beam. */
-  readonly bucket: number;
+  bucket: number;
   readonly score: number;
   /** Where its samples begin, and how many they are. */
   from: number;

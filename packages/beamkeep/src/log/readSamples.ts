@@ -35,7 +35,7 @@ export async function readSamples(
   site: Site,
   options: ReadOptions = {},
 ): Promise<{ beams: BeamSamples[]; input: InputReport }> {
-  const sink = new TraceSink(site, { readings: Number.POSITIVE_INFINITY, eventful: 0 });
+  const sink = new TraceSink(site, { readings: Number.POSITIVE_INFINITY, buckets: 0, eventful: 0 });
   const input = await readRows(sources, site, sink, options);
   const beams = sink
     .records()

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type BeamRecord, minute, type Trace } from '../columns/index.js';
 import { parseSite, type Site } from '../site/index.js';
 import type { RowColumns } from './rowBlock.js';
-import { TraceSink } from './traceSink.js';
+import { type TraceLimits, TraceSink } from './traceSink.js';
 
 const start = Date.UTC(2027, 0, 4);
 
@@ -46,11 +46,7 @@ function threeHours() {
 const log = threeHours();
 
 /** Records of the log, its rows given in pieces. */
-function recordsOf(
-  pieces: readonly number[],
-  limits: { readings: number; eventful: number },
-  site = siteOf(),
-): BeamRecord[] {
+function recordsOf(pieces: readonly number[], limits: TraceLimits, site = siteOf()): BeamRecord[] {
   const sink = new TraceSink(site, limits);
   sink.header(columns);
   for (let from = 0, at = 0; from < log.time.length; at++) {
@@ -68,8 +64,8 @@ function recordsOf(
 const samplesOf = ({ count }: Trace): number => count.reduce((sum, n) => sum + n, 0);
 
 describe('TraceSink', () => {
-  const all = recordsOf([5000], { readings: 1e6, eventful: 0 });
-  const condensed = recordsOf([5000], { readings: 3000, eventful: 5000 });
+  const all = recordsOf([5000], { readings: 1e6, buckets: 0, eventful: 0 });
+  const condensed = recordsOf([5000], { readings: 3000, buckets: 1e6, eventful: 5000 });
 
   it('keeps every sample of a short log', () => {
     const [a, b] = all;
@@ -129,9 +125,9 @@ describe('TraceSink', () => {
       fc.property(
         fc.array(fc.integer({ min: 40, max: 3000 }), { minLength: 1, maxLength: 8 }),
         fc.constantFrom(
-          { readings: 3000, eventful: 5000 },
-          { readings: 100, eventful: 200 },
-          { readings: 1e6, eventful: 0 },
+          { readings: 3000, buckets: 1e6, eventful: 5000 },
+          { readings: 100, buckets: 60, eventful: 200 },
+          { readings: 1e6, buckets: 0, eventful: 0 },
         ),
         (pieces, limits) => {
           expect(recordsOf(pieces, limits)).toEqual(recordsOf([1e6], limits));
@@ -142,15 +138,34 @@ describe('TraceSink', () => {
 
   it('the room for samples of eventful minutes is kept', () => {
     for (const eventful of [0, 100, 400]) {
-      for (const { trace } of recordsOf([5000], { readings: 100, eventful })) {
+      for (const { trace } of recordsOf([5000], { readings: 100, buckets: 1e6, eventful })) {
         expect(trace.count.filter((n) => n === 1).length).toBeLessThanOrEqual(eventful + 2);
         expect(samplesOf(trace)).toBeGreaterThan(10_000);
       }
     }
   });
 
+  it('where there would be too many buckets they are made wider, and hold what their samples say', () => {
+    const { trace: own } = all[0] as BeamRecord;
+    for (const buckets of [400, 100, 40]) {
+      const [wide] = recordsOf([5000], { readings: 3000, buckets, eventful: 1000 });
+      const { time, until, level, low, high, count } = wide?.trace ?? own;
+      expect(samplesOf(wide?.trace ?? own)).toBe(own.time.length);
+      expect(count.filter((n) => n > 1).length).toBeLessThanOrEqual(buckets);
+      for (let row = 0; row < time.length; row++) {
+        if (row > 0) expect(until[row - 1]).toBeLessThan(time[row] ?? 0);
+        const from = own.time.indexOf(time[row] ?? 0);
+        const samples = own.low.slice(from, from + (count[row] ?? 0)).sort();
+        expect(own.time[from + samples.length - 1]).toBe(until[row]);
+        expect(low[row]).toBeCloseTo(samples[0] ?? 0, 6);
+        expect(high[row]).toBeCloseTo(samples.at(-1) ?? 0, 6);
+        expect(Math.abs((level[row] ?? 0) - (samples[samples.length >> 1] ?? 0))).toBeLessThan(0.003);
+      }
+    }
+  });
+
   it('decibels and obscuration become shares of clean air', () => {
-    const [a] = recordsOf([5000], { readings: 1e6, eventful: 0 }, siteOf({ signalUnit: 'obscuration' }));
+    const [a] = recordsOf([5000], { readings: 1e6, buckets: 0, eventful: 0 }, siteOf({ signalUnit: 'obscuration' }));
     expect(a?.trace.level[0]).toBeCloseTo(1 - (log.columns[0]?.[1] ?? 0) / 100, 12);
   });
 

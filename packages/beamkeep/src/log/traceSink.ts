@@ -20,11 +20,13 @@ import { IntervalSeen } from './usualInterval.js';
 export interface TraceLimits {
   /** Most readings of all beams of which every one is kept. */
   readonly readings: number;
-  /** Most samples of eventful minutes that are kept beyond that. */
+  /** Beyond that: most buckets of all beams; where there would be more, they are made wider. */
+  readonly buckets: number;
+  /** Beyond that: most samples of eventful minutes that are kept. */
   readonly eventful: number;
 }
 
-export const traceLimits: TraceLimits = { readings: 4_000_000, eventful: 250_000 };
+export const traceLimits: TraceLimits = { readings: 4_000_000, buckets: 1_500_000, eventful: 250_000 };
 
 /** Widths that buckets may have: the first that usually holds eight samples. */
 const bucketWidths = [1, 2, 5, 10, 15, 30, 60].map((minutes) => minutes * minute);
@@ -120,6 +122,7 @@ export class TraceSink implements RowSink {
           ),
         };
       }),
+      this.limits.buckets,
       this.limits.eventful,
     );
     for (const { time, columns, count } of this.raw.takeRows()) condenser.add(time, columns, 0, count);
