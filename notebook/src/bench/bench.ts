@@ -12,6 +12,7 @@ import { readingOf } from './readingOf.js';
 import { scaled } from './scaled.js';
 import { signalled } from './signalled.js';
 import { type SiteZone, siteZone } from './siteZone.js';
+import { type SwingSpectrum, spectrumOf } from './spectrumOf.js';
 import { windowTable } from './windowTable.js';
 import { plainFile } from './workbook.js';
 
@@ -161,6 +162,12 @@ const bench = {
   dayFold(beam: string): DayFold {
     const fold = dayFold(record(beam).trace, zone(), foldRows);
     return transfer(fold, [fold.level.buffer]);
+  },
+
+  /** Which periods return on a beam within a window. */
+  spectrum(beam: string, window: Window): SwingSpectrum {
+    const { trace, intervalSeconds } = record(beam);
+    return spectrumOf(trace, window, intervalSeconds * 1000);
   },
 
   /** A beam day by day, some stretches left out. */

@@ -2,20 +2,15 @@ import { hour, type Trace } from 'beamkeep/columns';
 import { describe, expect, it } from 'vitest';
 import { dayFold } from './dayFold.js';
 import { siteZone } from './siteZone.js';
+import { testTrace } from './testTrace.js';
 
 /** One sample an hour from a start on, the level being the hour of the day in UTC divided by 100. */
 function hourly(start: number, hours: number): Trace {
-  const time = Float64Array.from({ length: hours }, (_, i) => start + i * hour);
-  const level = time.map((instant) => new Date(instant).getUTCHours() / 100);
-  return {
+  const time = Array.from({ length: hours }, (_, i) => start + i * hour);
+  return testTrace(
     time,
-    until: time,
-    level,
-    low: Float32Array.from(level),
-    high: Float32Array.from(level),
-    spread: new Float32Array(hours),
-    count: new Uint32Array(hours).fill(1),
-  };
+    time.map((instant) => new Date(instant).getUTCHours() / 100),
+  );
 }
 
 describe('dayFold', () => {

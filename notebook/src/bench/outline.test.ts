@@ -2,19 +2,10 @@ import { minute, type Trace } from 'beamkeep/columns';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { outline } from './outline.js';
+import { testTrace } from './testTrace.js';
 
 /** A trace of single samples, a minute apart unless times are given. */
-function samples(level: readonly number[], time = level.map((_, row) => row * minute)): Trace {
-  return {
-    time: Float64Array.from(time),
-    until: Float64Array.from(time),
-    level: Float64Array.from(level),
-    low: Float32Array.from(level),
-    high: Float32Array.from(level),
-    spread: new Float32Array(level.length),
-    count: new Uint32Array(level.length).fill(1),
-  };
-}
+const samples = (level: readonly number[], time = level.map((_, row) => row * minute)): Trace => testTrace(time, level);
 
 describe('outline', () => {
   it('draws every sample where they are few', () => {

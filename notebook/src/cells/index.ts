@@ -7,6 +7,7 @@ import { LogCell } from './log/LogCell.js';
 import { MarginCell } from './margin/MarginCell.js';
 import { NoteCell } from './note/NoteCell.js';
 import { SignalCell } from './signal/SignalCell.js';
+import { SpectrumCell } from './spectrum/SpectrumCell.js';
 import { UnitsCell } from './units/UnitsCell.js';
 
 /** Every kind of cell, in the order in which a worksheet usually has them. */
@@ -20,6 +21,11 @@ export const cellViews: { readonly [K in Kind]: CellView<K> } = {
     View: MarginCell,
   },
   fold: { question: 'What returns with the hour?', about: 'the log folded at midnight', View: FoldCell },
+  spectrum: {
+    question: 'Which periods return?',
+    about: 'periods that return in the stretch in sight',
+    View: SpectrumCell,
+  },
   note: { question: 'Note', about: 'a note of your own', View: NoteCell },
   units: { question: 'How much smoke is that?', about: 'every unit of obscuration', View: UnitsCell },
   cautions: {

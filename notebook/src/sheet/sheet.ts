@@ -59,6 +59,7 @@ export const settingsOf = {
   }),
   margin: v.strictObject({}),
   fold: v.strictObject({ scale: v.picklist(scales), beam: v.nullable(v.string()) }),
+  spectrum: v.strictObject({ beam: v.nullable(v.string()) }),
   units: v.strictObject({ value: v.string(), from: v.string(), to: v.string(), path: v.string() }),
   cautions: v.strictObject({}),
 } as const;
@@ -92,6 +93,7 @@ export const freshSettings: Settings = {
   findings: { least: 'note', verdicts: {} },
   margin: {},
   fold: { scale: 'obscuration', beam: null },
+  spectrum: { beam: null },
   units: { value: '35', from: 'percent', to: 'decibels-per-metre', path: '100' },
   cautions: {},
 };

@@ -1,0 +1,69 @@
+import { useCallback, useEffect, useState } from 'preact/hooks';
+import { type Peak, peaksOf, type SwingSpectrum } from '../../bench/spectrumOf.js';
+import { Choice } from '../../parts/Choice.js';
+import { Plot } from '../../plots/Plot.js';
+import type { Palette } from '../../plots/palette.js';
+import { spectrumFigure, spectrumHeight } from '../../plots/spectrumFigure.js';
+import { set } from '../../sheet/edits.js';
+import type { Cell } from '../../sheet/sheet.js';
+import { edit } from '../../state/store.js';
+import { siteDates } from '../../words/dates.js';
+import { figure, lengthInWords } from '../../words/numbers.js';
+import { NeedsLog } from '../NeedsLog.js';
+import { type OpenLog, wholeOf } from '../useLog.js';
+
+/** Which periods return in the stretch that is in sight. */
+export function SpectrumCell({ cell }: { cell: Cell<'spectrum'> }) {
+  return <NeedsLog cell={cell.id}>{(log) => <Periods cell={cell} log={log} />}</NeedsLog>;
+}
+
+function Periods({ cell, log }: { cell: Cell<'spectrum'>; log: OpenLog }) {
+  const { bench, desk, reading } = log;
+  const ids = reading.beams.map(({ id }) => id);
+  const beam = ids.find((id) => id === cell.settings.beam) ?? ids[0];
+  const { from, to } = desk.window.value ?? wholeOf(reading);
+  const [spectrum, setSpectrum] = useState<SwingSpectrum>();
+  useEffect(() => {
+    let outdated = false;
+    if (beam !== undefined)
+      void bench.spectrum(beam, { from, to }).then((answer) => {
+        if (!outdated) setSpectrum(answer);
+      });
+    return () => {
+      outdated = true;
+    };
+  }, [bench, beam, from, to]);
+  const draw = useCallback(
+    (width: number, colours: Palette) => spectrumFigure(spectrum ?? nothing, width, colours),
+    [spectrum],
+  );
+  if (beam === undefined) return <p class="empty">This log has no beam.</p>;
+  const words = spectrum ? sentence(beam, spectrum, peaksOf(spectrum, 4)) : '';
+  return (
+    <>
+      <div class="settings">
+        <Choice
+          legend="Beam"
+          options={ids.map((id) => [id, id] as const)}
+          value={beam}
+          onChange={(id) => edit((sheet) => set(sheet, cell, { beam: id }))}
+        />
+      </div>
+      <p class="answer">
+        {words} This is of the stretch in sight above, {siteDates(reading.site.timeZone).stretch(from, to)}.
+      </p>
+      {spectrum && spectrum.period.length > 0 && <Plot figure={draw} height={spectrumHeight} label={words} />}
+    </>
+  );
+}
+
+const nothing: SwingSpectrum = { period: new Float64Array(0), swing: new Float64Array(0), segments: 0, step: 0 };
+
+function sentence(beam: string, { period, step }: SwingSpectrum, peaks: readonly Peak[]): string {
+  if (period.length === 0) return `The stretch is too short to tell which periods return on beam ${beam}.`;
+  const found = peaks.map((peak) => `every ${lengthInWords(peak.period)} by ±${figure(peak.swing, 2)} dB`).join(', ');
+  return (
+    `${found ? `On beam ${beam} the loss swings ${found}.` : `On beam ${beam} no period stands out.`} ` +
+    `What returns faster than every ${lengthInWords(2 * step)} cannot be told at this spacing: it shows at a slower period, or as spread.`
+  );
+}

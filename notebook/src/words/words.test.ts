@@ -1,0 +1,37 @@
+import { causeWords } from 'beamkeep/diagnosis';
+import { describe, expect, it } from 'vitest';
+import { causeHeading, causeOnBar } from './causes.js';
+import { confidenceInWords } from './confidence.js';
+import { siteDates } from './dates.js';
+import { bytesInWords, figure, lengthInWords, percent } from './numbers.js';
+
+describe('words', () => {
+  it('every cause has a heading and a name for its bar', () => {
+    for (const cause of causeWords) expect(causeHeading(cause) && causeOnBar(cause)).toBeTruthy();
+  });
+
+  it('from one half it is a statement; what looks like smoke always is', () => {
+    expect(confidenceInWords({ cause: 'contamination', confidence: 0.5 })).toBe('more likely than not');
+    expect(confidenceInWords({ cause: 'contamination', confidence: 0.49 })).toBe('a possibility');
+    expect(confidenceInWords({ cause: 'smoke-like', confidence: 0.2 })).toMatch(/treated as smoke/);
+  });
+
+  it('numbers keep the digits that matter, in the way of the reader', () => {
+    expect(figure(0.012345)).toMatch(/^0[.,]0123$/);
+    expect(figure(123456)).toMatch(/^123\D?456$/);
+    expect(figure(Number.POSITIVE_INFINITY)).toBe('without end');
+    expect(percent(0.934)).toBe('93 %');
+    expect(bytesInWords(2_900_000)).toMatch(/^2[.,]9 MB$/);
+    const lengths = [45_000, 20 * 60_000, 3.5 * 3_600_000, 12 * 86_400_000].map(lengthInWords);
+    expect(lengths.map((length) => length.replace(',', '.'))).toEqual(['45 s', '20 min', '3.5 h', '12 days']);
+  });
+
+  it('times stand on the clock of the site', () => {
+    const dates = siteDates('Asia/Kathmandu');
+    const start = Date.UTC(2027, 0, 4, 20);
+    expect(dates.moment(start)).toMatch(/5.*01:45|01:45/);
+    expect(dates.stretch(start, start)).toBe(dates.moment(start));
+    expect(dates.stretch(start, start + 3_600_000)).toMatch(/to 02:45$/);
+    expect(dates.moment(Number.NaN)).toBe('never');
+  });
+});
