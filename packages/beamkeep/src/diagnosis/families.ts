@@ -8,9 +8,10 @@ import type { View } from './view.js';
  * again at the same hours in the same shape is work, mist or sun; what came once may be smoke.
  */
 
-/** Likeness: depths within this factor, lengths within that one, middles within so many hours of the day. */
+/** Likeness: depths within this factor, lengths within that one, onsets within another, middles within so many hours of the day. */
 const depthFactor = 2.5;
 const lengthFactor = 3.5;
+const onsetFactor = 4;
 const hoursApart = 4;
 
 export interface Family {
@@ -55,6 +56,7 @@ export function families(
     e,
     depth: Math.log(Math.max(e.depth, 1e-3)),
     length: Math.log(Math.max(e.end - e.start, view.interval) + view.interval),
+    onset: Math.log(Math.min(Math.max(e.onset, view.interval), e.end - e.start + view.interval) + view.interval),
     at: solarHour(view, (e.start + e.end) / 2),
     day: Math.floor(((e.start + e.end) / 2 + view.clock.offset(e.start)) / day),
     alarmed: alarmed(e),
@@ -75,6 +77,7 @@ export function families(
       if (other.depth - one.depth > Math.log(depthFactor)) break;
       if (other === one || other.alarmed || other.e.sign !== one.e.sign || other.day === one.day) continue;
       if (Math.abs(other.length - one.length) > Math.log(lengthFactor)) continue;
+      if (Math.abs(other.onset - one.onset) > Math.log(onsetFactor)) continue;
       const hours = hoursBetween(other.at, one.at);
       if (hours > hoursApart) continue;
       apart.push(hours);

@@ -54,12 +54,22 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
   if (isBlock(picture, e) && !(often && e.deepSamples <= 3 && e.depth < 0.7)) return 'block';
   const climb = climbIn(picture, e);
-  if (climb !== undefined && !recurs) return 'smoke';
+  if (!recurs && (climb !== undefined || growsAsSmoke(picture, e))) return 'smoke';
   // The sun keeps to its minute from day to day, work only to its hours.
   const byDay = at > 4 && at < 20.5;
   if (byDay && sharp && f !== undefined && f.otherDays >= 3 && f.hoursApart < 0.6 && !f.oneWeekday) return 'light';
   if (filmScore(e, at) > 0) return 'film';
   return recurs && standsOut(picture, e) ? 'dust' : 'slow';
+}
+
+/** Slowest growth of a lone dip that is taken for smoke in doubt [dB/min]: somewhat under the pace of the smoke rule. */
+const doubtfulPace = 0.012;
+
+/** A lone dip whose onset is quick, though too few samples show it to be called a climb. */
+function growsAsSmoke({ view, slowLimit }: Unsorted, e: Excursion): boolean {
+  if (e.depth < Math.max(0.03, 1.5 * slowLimit) || e.deepSamples < 4 || e.raggedness > 6) return false;
+  const loss = -4.343 * Math.log(Math.max(0.02, 1 - e.depth));
+  return loss / Math.max(e.onset / 60_000, view.interval / 60_000, 1 / 60) >= doubtfulPace;
 }
 
 /** A few samples among rougher ones, no deeper than those reach: noise, unless it is deep and lasts. */

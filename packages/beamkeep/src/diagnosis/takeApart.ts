@@ -1,5 +1,5 @@
 import { hour } from '../columns/index.js';
-import { median, rollingMedian } from '../statistics/index.js';
+import { median, quantile, rollingMedian } from '../statistics/index.js';
 import { type Cells, cellAt, cut, middle } from './cells.js';
 import { dailyCycle } from './dailyCycle.js';
 import { courseNoise } from './noise.js';
@@ -54,7 +54,9 @@ export function takeApart(view: View, leastStep: number, guides: Guides): Parts 
   const floor = (4.342944819032518 * perDb * Math.max(view.quantum / Math.sqrt(12), view.sampleNoise / 10)) / 2;
   const cellNoise = courseNoise(course, floor);
   const dayCells = Math.max(3, Math.round((25 * hour) / cells.width) | 1);
-  let slow = rollingMedian(course, dayCells);
+  // A log of a day or two holds no dirt to speak of, but it may hold a fire of hours: its clear level stands for all.
+  const brief = cells.length * cells.width < briefest;
+  let slow = brief ? clearLevel(course) : rollingMedian(course, dayCells);
   let cycle: Float64Array = new Float64Array(cells.length);
   let fitted = false;
   let steps: Step[] = [];
@@ -68,7 +70,7 @@ export function takeApart(view: View, leastStep: number, guides: Guides): Parts 
     const rowsLeft = offRows(view, cells, cycle);
     const leastDecibels = 4.342944819032518 * perDb * leastStep;
     steps = findSteps(trace.time, rowsLeft, cells, flat, leastDecibels);
-    slow = slowCourse(cells, flat, trace.time, steps, dayCells);
+    slow = slowCourse(cells, flat, trace.time, steps, brief ? undefined : dayCells);
   }
   const left = offRows(view, cells, cycle, slow, steps);
   return { cells, course, slow, cycle, cycleFitted: fitted, steps, left, cellNoise };
@@ -76,13 +78,22 @@ export function takeApart(view: View, leastStep: number, guides: Guides): Parts 
 
 const minus = (a: Float64Array, b: Float64Array): Float64Array => a.map((v, i) => v - (b[i] as number));
 
+/** Shortest log whose slow course is followed from day to day [ms]. */
+const briefest = 60 * hour;
+
+/** The loss of the clearest fifth of a series, for every place in it. */
+const clearLevel = (course: Float64Array): Float64Array => {
+  const clear = quantile(course, 0.2);
+  return new Float64Array(course.length).fill(Number.isNaN(clear) ? 0 : clear);
+};
+
 /** Rolling median of a day, free to jump at each step, with holes bridged. */
 function slowCourse(
   cells: Cells,
   flat: Float64Array,
   time: Float64Array,
   steps: readonly Step[],
-  window: number,
+  window: number | undefined,
 ): Float64Array {
   const slow = new Float64Array(cells.length);
   const borders = [0, ...steps.map((s) => cellOfStep(cells, time, s)), cells.length];
@@ -93,7 +104,7 @@ function slowCourse(
     // The cell with the step in it is mixed: it is left out of both sides.
     const piece = flat.slice(from, to);
     if (k > 0 && piece.length > 2) piece[0] = Number.NaN;
-    const middle = bridge(rollingMedian(piece, window), median(piece));
+    const middle = window === undefined ? clearLevel(piece) : bridge(rollingMedian(piece, window), median(piece));
     slow.set(middle, from);
   }
   return slow;

@@ -1,5 +1,7 @@
 import { hour, rowAt } from '../../columns/index.js';
+import { rollingMedian } from '../../statistics/index.js';
 import type { Cause, Claim } from '../cause.js';
+import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Picture } from '../picture.js';
 import { climbIn } from '../sorting.js';
 import { evidence, percent, spell } from '../wording.js';
@@ -46,9 +48,62 @@ function growths(picture: Picture): Suspect[] {
   return picture.excursions.flatMap((e) => {
     if (picture.kind.get(e) !== 'smoke') return [];
     const climb = climbIn(picture, e);
+    const growth = climb?.time ?? (Number.isFinite(e.onset) ? e.onset : 0);
     const start = climb === undefined ? e.start : Math.min(e.start, picture.view.trace.time[climb.from] as number);
-    return [{ start, end: e.end, fire: false, grown: true, confidence: 0.85, lost: e.depth, growth: climb?.time ?? 0 }];
+    const times = cleared(picture, e);
+    const told = { fire: false, grown: true, confidence: 0.85, growth };
+    return times.map(([from, to], k) => ({
+      ...told,
+      start: k === 0 ? start : from,
+      end: to,
+      lost: lossWithin(picture, e, from, to),
+    }));
   });
+}
+
+/** An excursion is cut where it cleared to under this share of the depth on either side, and grew again. */
+const clearedTo = 0.3;
+
+/** The times between clearings of an excursion: a second fire is a second episode. */
+function cleared({ depth, view }: Picture, e: Excursion): [number, number][] {
+  const { time, until } = view.trace;
+  const smooth = rollingMedian(depth.subarray(e.from, e.to + 1), smoothingRows(view.interval));
+  const cuts: number[] = [];
+  let peak = 0;
+  let valley = Number.POSITIVE_INFINITY;
+  let at = 0;
+  for (let i = 0; i < smooth.length; i++) {
+    const d = smooth[i] as number;
+    if (d < valley) {
+      valley = d;
+      at = i;
+    }
+    if (valley < clearedTo * peak && valley < clearedTo * d && d > Math.max(0.05, 0.4 * e.depth)) {
+      cuts.push(at);
+      peak = d;
+      valley = d;
+      at = i;
+    } else if (d > peak) {
+      peak = d;
+      valley = d;
+      at = i;
+    }
+  }
+  const borders = [0, ...cuts, smooth.length - 1];
+  return borders.slice(1).map((to, k) => {
+    const from = (borders[k] as number) + (k === 0 ? 0 : 1);
+    return [time[e.from + from] as number, until[e.from + to] as number];
+  });
+}
+
+/** Greatest depth of an excursion between two instants, share of clean air. */
+function lossWithin({ depth, view }: Picture, e: Excursion, from: number, to: number): number {
+  let most = 0;
+  for (let i = e.from; i <= e.to; i++) {
+    const t = view.trace.time[i] as number;
+    if (t >= from && t <= to) most = Math.max(most, depth[i] as number);
+  }
+  return most;
 }
 
 /** Greatest obscuration of a stretch, share of clean air. */
