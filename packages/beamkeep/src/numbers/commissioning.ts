@@ -76,14 +76,6 @@ export const residueCaution = {
   seen: 'own choice',
 } satisfies Sourced;
 
-/** Share of the peak from which light beside the lobe of an aim scan counts as a stray reflection. */
-export const strayShare = {
-  value: 0.02,
-  unit: '1',
-  source: 'own choice: a residue of 2 % moves an alarm threshold of 35 % by 0.7 %',
-  seen: 'own choice',
-} satisfies Sourced;
-
 /** Share of the margin of an aim that the movement of the structure may use. */
 export const movementShare = {
   value: 0.5,
@@ -97,5 +89,13 @@ export const signalAllowance = {
   value: 5,
   unit: 's',
   source: 'own choice: a panel scans its lines and people write times down within some seconds',
+  seen: 'own choice',
+} satisfies Sourced;
+
+/** Loss by the aim that was left from which re-aiming is advised. */
+export const flankLoss = {
+  value: 0.5,
+  unit: 'dB',
+  source: 'own choice: a tenth of the light, at 0.4 half-angles, where a movement begins to cost in proportion',
   seen: 'own choice',
 } satisfies Sourced;

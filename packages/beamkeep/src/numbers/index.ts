@@ -4,13 +4,13 @@ export {
   cleanDrift,
   coverTolerance,
   filterTolerance,
+  flankLoss,
   movementShare,
   quietFilterHold,
   residueCaution,
   residueRatio,
   russianThreshold,
   signalAllowance,
-  strayShare,
 } from './commissioning.js';
 export {
   growthHeat,

@@ -47,6 +47,8 @@ export interface CoveredTest {
   readonly before: CoveredStretch | undefined;
   readonly covered: CoveredStretch;
   readonly after: CoveredStretch | undefined;
+  /** Received power in clean air at the time of the cover [unit of the readings' power]. */
+  readonly clean: number;
   /** Covered over clean, received power; 95 % limits. */
   readonly ratio: number;
   readonly ratioLow: number;
@@ -119,6 +121,7 @@ export function coveredTest(
     before: stretch(before),
     covered: stretch(covered) as CoveredStretch,
     after: stretch(after),
+    clean,
     ratio,
     ratioLow,
     ratioHigh,

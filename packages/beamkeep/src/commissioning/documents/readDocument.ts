@@ -20,7 +20,7 @@ type Schema = v.BaseSchema<unknown, unknown, v.BaseIssue<unknown>>;
 export function readDocument<S extends Schema>(input: unknown, schema: S, fileName: string): v.InferOutput<S> {
   const value = typeof input === 'string' ? readJson(input, fileName) : input;
   if (typeof value !== 'object' || value === null || Array.isArray(value))
-    throw new UsageError(`${fileName}: the document is ${quoted(value)}: use ${kinds['Object']}`);
+    throw new UsageError(`${fileName}: the document is ${quoted(value)}: use an object: { ... }`);
   const result = v.safeParse(schema, value, { abortEarly: true });
   if (result.success) return result.output;
   throw new UsageError(`${fileName}: ${complaint(result.issues[0], schema)}`);
