@@ -59,9 +59,11 @@ export class BucketSummary {
     let row = from;
     for (; row < to; row++) {
       const reading = column[row] as number;
-      if (Number.isNaN(reading)) continue;
-      const at = ((reading - origin) * perStep + 0.5) | 0;
-      if (at <= 0 || at >= stepsCounted) break;
+      const at = ((reading - origin) * perStep + 0.5) | 0; // 0 of NaN
+      if (at <= 0 || at >= stepsCounted) {
+        if (Number.isNaN(reading)) continue;
+        break;
+      }
       if (readings[at] !== reading) {
         if (counts[at] !== 0) break;
         readings[at] = reading;

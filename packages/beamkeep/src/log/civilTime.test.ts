@@ -8,8 +8,8 @@ import { timeReader } from './civilTime.js';
 function read(format: TimeFormat, text: string, comma = false): { time: number; local: boolean } | undefined {
   const reader = timeReader(format, comma);
   const bytes = strToU8(text);
-  const time = reader.read(bytes, 0);
-  return Number.isNaN(time) || reader.end !== bytes.length ? undefined : { time, local: reader.local };
+  const found = reader.read(bytes, 0) && reader.end === bytes.length;
+  return found ? { time: reader.time, local: reader.local } : undefined;
 }
 const at = (text: string): number => new Date(text).getTime();
 
@@ -70,9 +70,9 @@ describe('iso', () => {
           const known = timeReader('iso', false);
           known.read(strToU8('2027-01-08T00:00:00Z,'), 0);
           const fresh = timeReader('iso', false);
-          const time = known.read(bytes, 0);
-          expect(time).toEqual(fresh.read(bytes, 0));
-          if (!Number.isNaN(time)) expect([known.end, known.local]).toEqual([fresh.end, fresh.local]);
+          const found = known.read(bytes, 0);
+          expect(found).toBe(fresh.read(bytes, 0));
+          if (found) expect([known.time, known.end, known.local]).toEqual([fresh.time, fresh.end, fresh.local]);
         },
       ),
       { seed: 2, numRuns: 2000 },

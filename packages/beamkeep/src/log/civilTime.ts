@@ -13,15 +13,22 @@ import type { TimeFormat } from '../site/index.js';
  * A reader gives the time and leaves `end` behind the last byte it used, so that the caller can look what follows.
  */
 
-/** Reads a time from bytes. One reader serves one file: it remembers the last day it met. */
+/**
+ * Reads a time from bytes. One reader serves one file: it remembers the last day it met. What it finds stands in its
+ * fields, because a number that is returned would be made anew on each line.
+ */
 export interface TimeReader {
   /**
    * @param bytes the text
    * @param from where the time begins
-   * @returns with `local` false: the instant [ms since 1970-01-01 UTC]; with `local` true: what the clock showed, as
-   *   if it stood in UTC [ms]; NaN where no time of this format begins here
+   * @returns whether a time of this format begins here
    */
-  read(bytes: Uint8Array, from: number): number;
+  read(bytes: Uint8Array, from: number): boolean;
+  /**
+   * With `local` false: the instant [ms since 1970-01-01 UTC]; with `local` true: what the clock showed, as if it stood
+   * in UTC [ms].
+   */
+  time: number;
   /** Behind the last byte read. */
   end: number;
   /** Whether the time read had no offset. */
@@ -53,12 +60,19 @@ function startOfDay(year: number, month: number, date: number): number {
 
 /** What the readers of clock times share: digits, the time of day, the offset. */
 class ClockReader {
+  time = Number.NaN;
   end = 0;
   local = true;
   protected readonly comma: number;
 
   constructor(comma: boolean) {
     this.comma = comma ? 44 : 46;
+  }
+
+  /** Keeps a time; false where it is NaN. */
+  protected found(time: number): boolean {
+    this.time = time;
+    return !Number.isNaN(time);
   }
 
   /** Two digits as a number, or NaN. */
@@ -149,14 +163,14 @@ class IsoReader extends ClockReader implements TimeReader {
   private dateBytes = -1;
 
   /** `YYYY-MM-DDThh:mm:ss` and `Z` or a cell's end, of the same day as before: most lines of most logs. */
-  read(bytes: Uint8Array, from: number): number {
+  read(bytes: Uint8Array, from: number): boolean {
     if (
       (((bytes[from + 8] as number) << 16) | ((bytes[from + 9] as number) << 8) | (bytes[from + 10] as number)) !==
         this.dateBytes ||
       fourBytes(bytes, from + 4) !== this.monthBytes ||
       fourBytes(bytes, from) !== this.yearBytes
     ) {
-      return this.readAtLength(bytes, from);
+      return this.found(this.readAtLength(bytes, from));
     }
     const tensOfHours = (bytes[from + 11] as number) - zero;
     const hours = (bytes[from + 12] as number) - zero;
@@ -182,13 +196,14 @@ class IsoReader extends ClockReader implements TimeReader {
       tensOfHours * 10 + hours > 23 ||
       (next !== 90 && next !== 44 && next !== 59 && next !== 9)
     ) {
-      return this.readAtLength(bytes, from);
+      return this.found(this.readAtLength(bytes, from));
     }
     this.local = next !== 90;
-    if (this.local && next === this.comma) return this.readAtLength(bytes, from);
+    if (this.local && next === this.comma) return this.found(this.readAtLength(bytes, from));
     this.end = this.local ? from + 19 : from + 20;
     const secondsOfDay = (tensOfHours * 10 + hours) * 3600 + (tensOfMinutes * 10 + minutes) * 60;
-    return this.dayStart + (secondsOfDay + tensOfSeconds * 10 + seconds) * 1000;
+    this.time = this.dayStart + (secondsOfDay + tensOfSeconds * 10 + seconds) * 1000;
+    return true;
   }
 
   private readAtLength(bytes: Uint8Array, from: number): number {
@@ -257,7 +272,11 @@ class DayMonthReader extends ClockReader implements TimeReader {
     this.dayFirst = dayFirst;
   }
 
-  read(bytes: Uint8Array, from: number): number {
+  read(bytes: Uint8Array, from: number): boolean {
+    return this.found(this.readAtLength(bytes, from));
+  }
+
+  private readAtLength(bytes: Uint8Array, from: number): number {
     this.end = from;
     const first = this.oneOrTwo(bytes);
     const mark = bytes[this.end++];
@@ -314,6 +333,7 @@ class DayMonthReader extends ClockReader implements TimeReader {
 
 /** Seconds or milliseconds since 1970, fractions included. */
 class UnixReader implements TimeReader {
+  time = Number.NaN;
   end = 0;
   readonly local = false;
   /** Decimals by which the number is finer than it is written: 0 for seconds, 3 for milliseconds. */
@@ -325,14 +345,14 @@ class UnixReader implements TimeReader {
     this.comma = comma ? 44 : 46;
   }
 
-  read(bytes: Uint8Array, from: number): number {
+  read(bytes: Uint8Array, from: number): boolean {
     let p = from;
     const negative = bytes[p] === 45;
     if (negative) p++;
     let whole = 0;
     const first = p;
     for (; isDigit(bytes[p]); p++) whole = whole * 10 + (bytes[p] as number) - zero;
-    if (p === first || p - first > 14) return Number.NaN;
+    if (p === first || p - first > 14) return false;
     let decimals = 0;
     if ((bytes[p] === 46 || bytes[p] === this.comma) && isDigit(bytes[p + 1])) {
       for (p++; isDigit(bytes[p]); p++) {
@@ -345,6 +365,7 @@ class UnixReader implements TimeReader {
     this.end = p;
     const shift = 3 - this.finer - decimals;
     const time = shift >= 0 ? whole * 10 ** shift : whole / 10 ** -shift;
-    return negative ? -time : time;
+    this.time = negative ? -time : time;
+    return true;
   }
 }

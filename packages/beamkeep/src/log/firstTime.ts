@@ -15,8 +15,8 @@ export function firstTime({ lines }: LogHead, { actions, format, decimalComma }:
   let first = Number.POSITIVE_INFINITY;
   for (const cells of lines) {
     const text = strToU8(clock < 0 ? (cells[date] ?? '') : `${cells[date]} ${cells[clock]}`);
-    const time = reader.read(text, 0);
-    if (Number.isNaN(time) || reader.end !== text.length) continue;
+    if (!reader.read(text, 0) || reader.end !== text.length) continue;
+    const { time } = reader;
     first = Math.min(first, reader.local ? time - clockStretch(zone, time).offset : time);
   }
   return Number.isFinite(first) ? first : Number.NEGATIVE_INFINITY;

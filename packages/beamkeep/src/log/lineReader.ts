@@ -40,6 +40,7 @@ export class LineReader {
   /** Rows of the window whose clock reading was shown twice, in order of arrival. */
   doubled: { readonly row: number; readonly stretch: ClockStretch }[] = [];
   private stretch: ClockStretch | undefined;
+  /** Clock readings from which `offset` is taken off, and no more is to be done. */
   private plainFrom = Number.POSITIVE_INFINITY;
   private plainTo = Number.NEGATIVE_INFINITY;
   private offset = 0;
@@ -94,7 +95,6 @@ export class LineReader {
     let start = from;
     let p = from;
     plainLines: while (start < to && row < capacity) {
-      let time = Number.NaN;
       let dateFrom = 0;
       let dateTo = 0;
       let column = skipped;
@@ -135,8 +135,7 @@ export class LineReader {
           if (action >= 0) values[action * capacity + row] = number;
           else value = number;
         } else if (action === timeCell && !joinsClock) {
-          time = times.read(bytes, p);
-          if (Number.isNaN(time)) break plainLines;
+          if (!times.read(bytes, p)) break plainLines;
           p = times.end;
           byte = bytes[p] as number;
         } else {
@@ -148,8 +147,7 @@ export class LineReader {
             dateFrom = cellFrom;
             dateTo = p;
           } else if (action === clockCell) {
-            time = this.readJoined(bytes, dateFrom, dateTo, cellFrom, p);
-            if (Number.isNaN(time)) break plainLines;
+            if (!this.readJoined(bytes, dateFrom, dateTo, cellFrom, p)) break plainLines;
           } else if (action === nameCell) {
             column = this.plainName(bytes, cellFrom, p);
             if (column < skipped) break plainLines;
@@ -165,7 +163,8 @@ export class LineReader {
       }
       lines++;
       start = p;
-      if (oneRowALine && (!times.local || this.inStretch(time))) {
+      const { time } = times;
+      if (oneRowALine && (!times.local || (time >= this.plainFrom && time < this.plainTo))) {
         const instant = times.local ? time - this.offset : time;
         rowTime[row] = instant;
         rowLine[row] = lines;
@@ -174,8 +173,8 @@ export class LineReader {
       } else {
         this.lines = lines;
         window.count = row;
-        if (plan.columnOf === undefined) this.commit(time);
-        else if (column >= 0) this.put(time, column, value);
+        if (plan.columnOf === undefined) this.commit();
+        else if (column >= 0) this.put(column, value);
         row = window.count;
       }
     }
@@ -209,8 +208,7 @@ export class LineReader {
     const clockAt = actions.indexOf(clockCell);
     const text = clockAt < 0 ? date : `${date} ${cells[clockAt]}`;
     const encoded = strToU8(text);
-    const time = times.read(encoded, 0);
-    if (Number.isNaN(time) || times.end !== encoded.length) return drop('not a time', { found: text });
+    if (!times.read(encoded, 0) || times.end !== encoded.length) return drop('not a time', { found: text });
     let name = '';
     for (let c = 0; c < actions.length; c++) {
       const action = actions[c] as number;
@@ -225,24 +223,23 @@ export class LineReader {
       if (action >= 0) window.values[action * window.capacity + window.count] = value;
       else {
         const column = this.columnOf(name);
-        if (column !== undefined) this.put(time, column, value);
+        if (column !== undefined) this.put(column, value);
       }
     }
-    if (plan.columnOf === undefined) this.commit(time);
+    if (plan.columnOf === undefined) this.commit();
     return next;
   }
 
   /** Time that stands in two cells. */
-  private readJoined(bytes: Uint8Array, dateFrom: number, dateTo: number, from: number, to: number): number {
+  private readJoined(bytes: Uint8Array, dateFrom: number, dateTo: number, from: number, to: number): boolean {
     const { joined, times } = this;
     const length = dateTo - dateFrom + 1 + to - from;
-    if (length >= joined.length) return Number.NaN;
+    if (length >= joined.length) return false;
     joined.set(bytes.subarray(dateFrom, dateTo));
     joined[dateTo - dateFrom] = space;
     joined.set(bytes.subarray(from, to), dateTo - dateFrom + 1);
     joined[length] = 0;
-    const time = times.read(joined, 0);
-    return times.end === length ? time : Number.NaN;
+    return times.read(joined, 0) && times.end === length;
   }
 
   /** Column of a name that has been met before; `skipped` where it is not wanted; less where it is new. */
@@ -270,11 +267,11 @@ export class LineReader {
   }
 
   /** Long form: adds one reading, to the row of its time where that is the last one. */
-  private put(clock: number, column: number, value: number): void {
+  private put(column: number, value: number): void {
     const { window, around } = this;
     const { values, capacity, width } = window;
     const row = window.count;
-    const time = this.instant(clock);
+    const time = this.instant();
     const at = column * capacity + row - 1;
     if (row > 0 && window.time[row - 1] === time && Object.is(values[at], around.absent)) {
       values[at] = value;
@@ -286,10 +283,10 @@ export class LineReader {
   }
 
   /** Adds the row whose values have been written. */
-  private commit(clock: number): void {
+  private commit(): void {
     const { window, plan, around } = this;
     for (const column of plan.absent) window.values[column * window.capacity + window.count] = around.absent;
-    this.add(this.instant(clock));
+    this.add(this.instant());
   }
 
   private add(time: number): void {
@@ -310,15 +307,11 @@ export class LineReader {
     }
   }
 
-  /** Whether a clock reading is turned into an instant as the last one was, by taking off `offset` and no more. */
-  private inStretch(clock: number): boolean {
-    return clock >= this.plainFrom && clock < this.plainTo;
-  }
-
-  /** Instant of a time as it was read; of a doubled hour its first time. */
-  private instant(clock: number): number {
-    if (!this.times.local) return clock;
-    if (!this.inStretch(clock)) {
+  /** Instant of the time that was read last; of a doubled hour its first time. */
+  private instant(): number {
+    const { time: clock, local } = this.times;
+    if (!local) return clock;
+    if (clock < this.plainFrom || clock >= this.plainTo) {
       let { stretch } = this;
       if (stretch === undefined || clock < stretch.from || clock >= stretch.to) {
         stretch = clockStretch(this.around.zone, clock);

@@ -25,9 +25,9 @@ export function workedOutFormat(texts: readonly string[], comma: boolean): Forma
   const fits = (format: TimeFormat, text: string): boolean => {
     const bytes = strToU8(text);
     const reader = timeReader(format, comma);
-    const time = reader.read(bytes, 0);
-    local ||= reader.local;
-    return !Number.isNaN(time) && reader.end === bytes.length;
+    const found = reader.read(bytes, 0) && reader.end === bytes.length;
+    local ||= found && reader.local;
+    return found;
   };
   const votes = new Map<TimeFormat, number>();
   let local = false;
