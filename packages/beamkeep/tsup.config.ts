@@ -1,13 +1,37 @@
-import { defineConfig } from 'tsup';
+import { defineConfig, type Options } from 'tsup';
+
+/** Packages without a CommonJS form: Node before 20.19 cannot `require` them, so the CommonJS build carries them. */
+const onlyModules = [/^leven$/, /^temporal-polyfill/];
 
 /** Every room is an entry and shared code is split off, so that importing one function brings only that function. */
-export default defineConfig({
+const rooms: Options = {
   entry: ['src/*.ts', 'src/*/index.ts', '!src/**/*.test.ts'],
-  format: ['esm', 'cjs'],
   platform: 'neutral',
   external: [/^node:/],
   splitting: true,
   sourcemap: true,
-  clean: true,
-  dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
-});
+};
+
+/** The root entry and all that it needs in one file, for a page without a bundler. */
+const standalone: Options = {
+  entry: { standalone: 'src/index.ts' },
+  format: 'esm',
+  platform: 'browser',
+  target: 'es2022',
+  noExternal: [/./],
+  minify: true,
+};
+
+/** Types of both forms. The core is checked without those of Node (tsconfig.json): only `node.ts` needs them. */
+const types: Options = {
+  ...rooms,
+  format: ['esm', 'cjs'],
+  dts: { only: true, compilerOptions: { ignoreDeprecations: '6.0', types: ['node'] } },
+};
+
+export default defineConfig([
+  { ...rooms, format: 'esm' },
+  { ...rooms, format: 'cjs', noExternal: onlyModules },
+  standalone,
+  types,
+]);
