@@ -1,70 +1,6 @@
-import {
-  type CleanDrift,
-  type CoveredStretch,
-  coveredTest,
-  coveredWords,
-  evenRows,
-  instantOut,
-  type NumberOut,
-  numberOut,
-  type Reach,
-  type ThinTrace,
-  thinned,
-} from './commissioning/index.js';
-import {
-  type InputReport,
-  type LogSources,
-  type ReadingsQuestion,
-  type ReadOptions,
-  readReadings,
-} from './log/index.js';
-import { coveredShare, type Site } from './site/index.js';
-
-/** A stretch of a covered test, as the JSON output has it. */
-export interface CoveredStretchJson {
-  readonly from: string | null;
-  readonly to: string | null;
-  readonly samples: number;
-  /** [signalUnit] */
-  readonly reading: number;
-  /** Share of clean air. */
-  readonly share: number;
-  readonly spread: number;
-}
-
-/** A threshold under the residue of a covered test, as the JSON output has it. */
-export interface ReachJson extends Omit<Reach, 'trueObscuration' | 'decibels' | 'trueDecibels' | 'timesTheSmoke'> {
-  readonly trueObscuration: NumberOut;
-  readonly decibels: NumberOut;
-  readonly trueDecibels: NumberOut;
-  readonly timesTheSmoke: NumberOut;
-}
-
-/** What a covered test says, ready for `JSON.stringify`. */
-export interface CoveredJson {
-  readonly format: 'beamkeep-covered/1';
-  readonly beam: string;
-  readonly before: CoveredStretchJson | null;
-  readonly covered: CoveredStretchJson;
-  readonly after: CoveredStretchJson | null;
-  /** Covered over clean, with 95 % limits. */
-  readonly ratio: { readonly value: number; readonly low: number; readonly high: number };
-  /** Largest obscuration that the equipment can read, and the least it may be by the limits [%]. */
-  readonly largestObscuration: { readonly value: number; readonly low: number };
-  readonly alarm: ReachJson;
-  readonly fault: ReachJson;
-  readonly drift: CleanDrift | null;
-  /** Covered over clean by the readings that the site file gives; null where it gives none. */
-  readonly ratioOfSiteFile: number | null;
-  readonly coveredSubtracted: boolean;
-  readonly verdict: 'fit' | 'caution' | 'refuse';
-  readonly sentences: readonly string[];
-  readonly actions: readonly string[];
-  /** For drawing: share of clean air. */
-  readonly trace: ThinTrace;
-  readonly assumed: readonly string[];
-  readonly input: InputReport;
-}
+import { type CoveredJson, coveredAnswer, coveredTest, evenRows, thinned } from './commissioning/index.js';
+import { type LogSources, type ReadingsQuestion, type ReadOptions, readReadings } from './log/index.js';
+import { bearsOnResponse, type Site } from './site/index.js';
 
 /**
  * Reads a logged covered test and tells what still comes back without the beam, and what that does to the thresholds.
@@ -85,42 +21,9 @@ export async function covered(
   const { beam, time, power, powerStep, end, assumed, input } = await readReadings(sources, site, question, options);
   const even = site.sampling === 'on-change' ? evenRows(time, power, end) : { time, values: power };
   const test = coveredTest({ time: even.time, power: even.values, step: powerStep }, beam);
-  return {
-    format: 'beamkeep-covered/1',
-    beam: beam.id,
-    before: stretchJson(test.before),
-    covered: stretchJson(test.covered) as CoveredStretchJson,
-    after: stretchJson(test.after),
-    ratio: { value: test.ratio, low: test.ratioLow, high: test.ratioHigh },
-    largestObscuration: { value: test.largestObscuration, low: test.largestObscurationLow },
-    alarm: reachJson(test.alarm),
-    fault: reachJson(test.fault),
-    drift: test.drift ?? null,
-    ratioOfSiteFile: beam.covered === undefined ? null : coveredShare(beam),
-    coveredSubtracted: beam.coveredSubtracted,
-    ...coveredWords(test, beam),
+  return coveredAnswer(test, beam, {
     trace: thinned(even.time, even.values, 4, test.clean),
-    assumed: [...beam.assumed.filter((words) => /Threshold/.test(words)), ...assumed],
+    assumed: [...beam.assumed.filter(bearsOnResponse), ...assumed],
     input,
-  };
+  });
 }
-
-const stretchJson = (stretch: CoveredStretch | undefined): CoveredStretchJson | null =>
-  stretch === undefined
-    ? null
-    : {
-        from: instantOut(stretch.start),
-        to: instantOut(stretch.end),
-        samples: stretch.samples,
-        reading: stretch.reading,
-        share: stretch.share,
-        spread: stretch.spread,
-      };
-
-const reachJson = (reach: Reach): ReachJson => ({
-  ...reach,
-  trueObscuration: numberOut(reach.trueObscuration),
-  decibels: numberOut(reach.decibels),
-  trueDecibels: numberOut(reach.trueDecibels),
-  timesTheSmoke: numberOut(reach.timesTheSmoke),
-});

@@ -12,6 +12,24 @@ export { type AimFacts, type AimWords, aimWords, flagWords } from './aim/aimWord
 export { estimated } from './aim/estimated.js';
 export { type ScanQuestion, type ScanReport, scanReport } from './aim/scanReport.js';
 export { type Structure, type StructureMove, structureMoves } from './aim/structureMoves.js';
+export { type AimJson, aimAnswer, type EstimateJson, type MarginJson } from './answers/aimAnswer.js';
+export { type CoveredJson, type CoveredStretchJson, coveredAnswer, type ReachJson } from './answers/coveredAnswer.js';
+export {
+  type ExpectedJson,
+  type ProofJson,
+  type ProofPlanJson,
+  planAnswer,
+  proofAnswer,
+  type StepJson,
+} from './answers/proofAnswer.js';
+export {
+  type BeamThresholdsJson,
+  beamThresholds,
+  type LimitJson,
+  type ThresholdJson,
+  type ThresholdsJson,
+  type WallQuestion,
+} from './answers/thresholdsAnswer.js';
 export { type CoverMark, type CoverScale, type CoverWay, coverScale, widestPrint } from './cover/coverScale.js';
 export { type CleanDrift, type CoveredStretch, type CoveredTest, coveredTest } from './covered/coveredTest.js';
 export { type CoveredWords, coveredWords } from './covered/coveredWords.js';
