@@ -10,5 +10,7 @@ export {
   type ForecastJson,
 } from './diagnose.js';
 export { type InputNote, type InputReport, type LogSource, logOfText, type ReadOptions } from './log/index.js';
+export { type PlanAnswer, type PlanRequest, plan } from './plan.js';
 export { type BeamResponseJson, type ChangeJson, type ResponseJson, respond } from './respond.js';
 export { type Beam, parseSite, type Site } from './site/index.js';
+export { type TradeOffJson, type TradeOffOptions, tradeOff, usualDelays, usualThresholds } from './tradeoff.js';

@@ -19,6 +19,15 @@ export const bs5839 = {
     seen: 'read',
     note: 'for response at 35 % attenuation or less (from memory, Table 3)',
   },
+  sensitive: {
+    value: 35,
+    unit: '%',
+    source: 'BS 5839-1:2017, Table 3',
+    clause: 'Table 3',
+    edition: '2017',
+    seen: 'from memory',
+    note: 'greatest threshold of a beam under a ceiling above 25 m',
+  },
   fromWall: {
     value: 0.5,
     unit: 'm',

@@ -35,6 +35,7 @@ export {
   growthNamed,
   growthTime,
 } from './fire/growth.js';
+export { heatPoints } from './fire/heatPoints.js';
 export { type Hall, layerFilling, lifts, type SmokeLayer } from './layer.js';
 export { type Place, places, plumeBeside } from './plume/besideWalls.js';
 export { cornerFlameHeight, flameHeight, smallFlameHeight, wallFlameHeight } from './plume/flameHeight.js';

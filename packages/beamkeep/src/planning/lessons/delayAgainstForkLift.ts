@@ -1,6 +1,6 @@
 import { decibelsToPercent, specificExtinction } from '../../attenuation/index.js';
 import { usualDiameter, usualWavelength } from '../../numbers/index.js';
-import { fuelNamed, leftOut, smokeOnBeam, squaredFire, whoDecides } from '../../smoke/index.js';
+import { fuelNamed, growthCoefficient, leftOut, smokeOnBeam, squaredFire, whoDecides } from '../../smoke/index.js';
 import { firstHeld } from '../tradeOff/firstHeld.js';
 import { figure, type Lesson, type SettingsOf, spaced } from './lesson.js';
 
@@ -42,7 +42,7 @@ const threshold = 35;
  */
 export function delayAgainstForkLift(settings: SettingsOf<typeof delayAgainstForkLiftControls>): Lesson {
   const { delay, passes, stop, growthTime } = settings;
-  const fire = squaredFire({ coefficient: 1055 / growthTime ** 2 }, fuelNamed('wood'));
+  const fire = squaredFire({ coefficient: growthCoefficient(growthTime) }, fuelNamed('wood'));
   const { decibels } = smokeOnBeam(
     {
       fire,

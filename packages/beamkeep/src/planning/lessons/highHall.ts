@@ -4,6 +4,7 @@ import {
   ceilingJet,
   convective,
   fuelNamed,
+  growthCoefficient,
   jetExtinction,
   leftOut,
   riseHeight,
@@ -44,7 +45,7 @@ const aside = { roof: 3.75, lower: 1 } as const;
  * of its beams. Source: NFPA 92 (from memory) for the height at which a plume stops.
  */
 export function highHall({ height, gradient, lower, growthTime }: SettingsOf<typeof highHallControls>): Lesson {
-  const fire = squaredFire({ coefficient: 1055 / growthTime ** 2 }, fuelNamed('polyurethaneFoam'));
+  const fire = squaredFire({ coefficient: growthCoefficient(growthTime) }, fuelNamed('polyurethaneFoam'));
   const specific = specificExtinction('flaming', usualWavelength.value);
   const scene = (at: number, beside: number): SmokeScene => ({
     fire,

@@ -62,9 +62,9 @@ export function standardLimits(ceiling?: number): StandardLimit[] {
           {
             of: 'threshold',
             side: 'most',
-            value: 35,
-            words: `ceilings above ${bs5839.ceiling.value} m ask for response at 35 % or less`,
-            clause: 'BS 5839-1:2017, Table 3 (from memory)',
+            value: bs5839.sensitive.value,
+            words: `ceilings above ${bs5839.ceiling.value} m ask for response at ${bs5839.sensitive.value} % or less`,
+            clause: placeOf(bs5839.sensitive),
           } as const,
         ]),
   ];
