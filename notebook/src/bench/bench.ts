@@ -1,5 +1,5 @@
 import { diagnose, type LogSource, parseSite, respond, UsageError } from 'beamkeep';
-import type { BeamRecord, Channel, Trace } from 'beamkeep/columns';
+import { type BeamRecord, type Channel, rowAt, type Trace } from 'beamkeep/columns';
 import type { Site } from 'beamkeep/site';
 import { expose, transfer } from 'comlink';
 import type { Scale } from '../sheet/sheet.js';
@@ -7,6 +7,7 @@ import { type DailyLevels, dailyLevels } from './dailyLevels.js';
 import { type DayFold, dayFold } from './dayFold.js';
 import { gapIntervals, outline } from './outline.js';
 import { type Peeked, peeked } from './peek.js';
+import { canBeRefined, type RawFile, rawFile } from './rawSamples.js';
 import type { BeamSignalled, Line, LogFile, Progress, Reading, TableRow, Window } from './reading.js';
 import { readingOf } from './readingOf.js';
 import { scaled } from './scaled.js';
@@ -32,6 +33,8 @@ interface Held {
   readonly zone: SiteZone;
   readonly records: ReadonlyMap<string, BeamRecord>;
   readonly files: readonly LogFile[];
+  /** For looking closer than the traces do; undefined where that cannot be. */
+  readonly raw: RawFile | undefined;
 }
 
 let held: Held | undefined;
@@ -59,6 +62,31 @@ function traceOf({ time, value }: Channel): Trace {
     spread: new Float32Array(time.length),
     count: new Uint32Array(time.length).fill(1),
   };
+}
+
+/** Most samples that are read again to look closer. */
+const closestSamples = 400_000;
+
+/** The samples of a window themselves where the trace has condensed them and they can be had; else null. */
+async function closest({ id, trace, intervalSeconds }: BeamRecord, window: Window): Promise<Trace | null> {
+  const samples = (window.to - window.from) / (intervalSeconds * 1000);
+  if (!held?.raw || !(samples <= closestSamples) || !isCondensed(trace, window)) return null;
+  return (await held.raw.samples(window))?.get(id) ?? null;
+}
+
+/** Whether a window of a trace holds rows of several samples. */
+function isCondensed(trace: Trace, { from, to }: Window): boolean {
+  const last = rowAt(trace.time, to);
+  for (let row = rowAt(trace.time, from); row < last; row++) if ((trace.count[row] as number) > 1) return true;
+  return false;
+}
+
+/** A single file that is not zipped can be looked into. */
+async function rawOf(files: readonly LogFile[], site: Site): Promise<RawFile | undefined> {
+  const [file, another] = files;
+  if (!file || another || !canBeRefined(site)) return undefined;
+  const start = new Uint8Array(await file.blob.slice(0, 2).arrayBuffer());
+  return start[0] === 0x1f && start[1] === 0x8b ? undefined : rawFile(file, site);
 }
 
 const gapOf = ({ intervalSeconds }: BeamRecord): number =>
@@ -122,7 +150,13 @@ const bench = {
         tell({ done, total });
       },
     });
-    held = { files, site, zone: siteZone(site.timeZone), records: new Map(records.map((one) => [one.id, one])) };
+    held = {
+      files,
+      raw: await rawOf(files, site),
+      site,
+      zone: siteZone(site.timeZone),
+      records: new Map(records.map((one) => [one.id, one])),
+    };
     return readingOf({
       names: files.map(({ name }) => name),
       bytes: total,
@@ -144,6 +178,12 @@ const bench = {
   /** The line of a beam within a window, on a scale. */
   level(beam: string, window: Window, buckets: number, scale: Scale): Line {
     return lineOf(record(beam).trace, window, buckets, gapOf(record(beam)), (level) => scaled(level, scale));
+  },
+
+  /** The same line from the samples themselves, where the trace has condensed them and they can be had; else null. */
+  async closer(beam: string, window: Window, buckets: number, scale: Scale): Promise<Line | null> {
+    const samples = await closest(record(beam), window);
+    return samples && lineOf(samples, window, buckets, gapOf(record(beam)), (level) => scaled(level, scale));
   },
 
   /** The line of the temperature near a beam's structure within a window [degC]. */

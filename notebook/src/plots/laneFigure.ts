@@ -36,6 +36,8 @@ export interface Lane {
   readonly alarmThreshold: number;
   readonly faultThreshold: number;
   readonly strips: readonly Strip[];
+  /** Rows of bars: those of the strips, and one more where there is something that was signalled. */
+  readonly rows: number;
   readonly chosen: number | null;
   /** What the equipment would have signalled: a row of its own under the findings; null where it is not shown. */
   readonly signalled: readonly Signalled[] | null;
@@ -57,14 +59,10 @@ const units: Readonly<Record<Scale, string>> = {
 export const laneHeight = (rows: number, lowest: boolean): number =>
   rows * barHeight + (rows > 0 ? 6 : 0) + lineHeight + (lowest ? axisHeight : 10);
 
-/** Rows of bars in a lane. */
-export const rowsOf = ({ strips, signalled }: Pick<Lane, 'strips' | 'signalled'>): number =>
-  strips.reduce((most, { row }) => Math.max(most, row + 1), 0) + (signalled && signalled.length > 0 ? 1 : 0);
-
 /** The picture of a lane. */
 export function laneFigure(lane: Lane, width: number, colours: Palette): Figure {
   const { line, window, zone, scale } = lane;
-  const rows = rowsOf(lane);
+  const { rows } = lane;
   const height = laneHeight(rows, lane.lowest);
   const bottom = lane.lowest ? axisHeight : 10;
   const inner = height - bottom;
@@ -202,12 +200,11 @@ function valueRange({ line, scale, reach, alarmThreshold, faultThreshold }: Lane
 /** Bars of the findings that are in sight, cut to the window. */
 function bars({ strips, window, zone, chosen }: Lane, pixels: number, colours: Palette): Data[] {
   const perPixel = (window.to - window.from) / pixels;
-  const inSight = strips.filter(({ finding }) => finding.start <= window.to && finding.end >= window.from);
-  if (inSight.length === 0) return [];
-  const cut = inSight.map(({ finding, row }): Bar => {
+  const cut = strips.map(({ finding, row, named }): Bar => {
     const start = Math.max(finding.start, window.from);
     const long = Math.max(Math.min(finding.end, window.to) - start, 5 * perPixel);
     const name = nameOnBar(finding);
+    if (!named) return { finding, row, start, long, name: '', inside: true };
     const inside = long / perPixel > name.length * 6.6 + 8;
     return {
       finding,
@@ -243,7 +240,7 @@ function states(lane: Lane, pixels: number, colours: Palette): Data[] {
       orientation: 'h',
       base: cut.map(({ from }) => zone.wall(from)),
       x: cut.map(({ long }) => long),
-      y: cut.map(() => rowsOf(lane) - 1),
+      y: cut.map(() => lane.rows - 1),
       width: 0.62,
       xaxis: 'x',
       yaxis: 'y2',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { NumberedFinding } from '../bench/reading.js';
-import { strips } from './strips.js';
+import { rowsOf, strips } from './strips.js';
 
 const finding = (number: number, start: number, end: number): NumberedFinding => ({
   number,
@@ -16,14 +16,28 @@ const finding = (number: number, start: number, end: number): NumberedFinding =>
   action: '',
   settles: '',
 });
+const whole = { from: 0, to: 100 };
 
 describe('strips', () => {
   it('uses a new row only where bars would cover each other', () => {
-    const rows = strips([finding(1, 0, 10), finding(2, 5, 20), finding(3, 12, 30)], () => 1).map(({ row }) => row);
-    expect(rows).toEqual([0, 1, 0]);
+    const placed = strips([finding(1, 0, 10), finding(2, 5, 20), finding(3, 12, 30)], whole, () => 1, 9);
+    expect(placed.map(({ row }) => row)).toEqual([0, 1, 0]);
+    expect(rowsOf(placed)).toBe(2);
   });
 
   it('leaves room for the name of a short one', () => {
-    expect(strips([finding(1, 0, 0), finding(2, 3, 3)], () => 5).map(({ row }) => row)).toEqual([0, 1]);
+    expect(strips([finding(1, 0, 0), finding(2, 3, 3)], whole, () => 5, 9).map(({ row }) => row)).toEqual([0, 1]);
+  });
+
+  it('has no more rows than it may: the rest go without a name', () => {
+    const many = Array.from({ length: 10 }, (_, i) => finding(i, i, i));
+    const placed = strips(many, whole, () => 50, 3);
+    expect(rowsOf(placed)).toBe(3);
+    expect(placed.map(({ named }) => named)).toEqual([true, true, ...new Array<boolean>(8).fill(false)]);
+    expect(placed.length).toBe(10);
+  });
+
+  it('leaves out what is not in sight', () => {
+    expect(strips([finding(1, 0, 10), finding(2, 50, 60)], { from: 20, to: 100 }, () => 1, 3).length).toBe(1);
   });
 });

@@ -1,16 +1,19 @@
 import { useCallback, useMemo } from 'preact/hooks';
 import type { BeamReading, NumberedFinding, Signalled, Window } from '../../bench/reading.js';
 import type { SiteZone } from '../../bench/siteZone.js';
-import { type Lane, laneFigure, laneHeight, nameOnBar, rowsOf } from '../../plots/laneFigure.js';
+import { type Lane, laneFigure, laneHeight, nameOnBar } from '../../plots/laneFigure.js';
 import { Plot } from '../../plots/Plot.js';
 import type { Palette } from '../../plots/palette.js';
-import { strips } from '../../plots/strips.js';
+import { rowsOf, strips } from '../../plots/strips.js';
 import type { Scale, Settings } from '../../sheet/sheet.js';
 import { siteDates } from '../../words/dates.js';
 import { figure } from '../../words/numbers.js';
 import { type OpenLog, wholeOf } from '../useLog.js';
 import { kept } from './moveWindow.js';
 import { useLine, valueAt } from './useLine.js';
+
+/** Most rows of findings in a lane. */
+const mostRows = 5;
 
 /** Stretches of least and greatest in a line. */
 const buckets = 2000;
@@ -34,32 +37,42 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
   const { scale, reach } = settings;
   const site = reading.site.beams.find(({ id }) => id === beam.id);
   const ask = useCallback((to: Window) => bench.level(beam.id, to, buckets, scale), [bench, beam.id, scale]);
-  const shown = useLine(ask, window);
+  const look = useCallback((to: Window) => bench.closer(beam.id, to, buckets, scale), [bench, beam.id, scale]);
+  const coarse = useLine(ask, window);
+  const fine = useLine(look, window);
+  const shown =
+    fine && coarse && fine.window.from === coarse.window.from && fine.window.to === coarse.window.to ? fine : coarse;
   const chosen = desk.chosen.value;
   const mine = beam.findings.some(({ number }) => number === chosen) ? chosen : null;
-  const placed = useMemo(() => strips(beam.findings, roomFor(whole, width)), [beam, whole.from, whole.to, width]);
   const told = settings.states ? desk.signalled.value : null;
   const signalled = told?.find(({ id }) => id === beam.id)?.stretches ?? null;
-  const rows = rowsOf({ strips: placed, signalled });
+  // As many rows as the whole log needs: the lane keeps its height when one zooms in.
+  const findingRows = useMemo(
+    () => rowsOf(strips(beam.findings, whole, roomFor(whole, width), mostRows)),
+    [beam, whole.from, whole.to, width],
+  );
+  const rows = findingRows + (signalled && signalled.length > 0 ? 1 : 0);
   const draw = useCallback(
-    (width: number, colours: Palette) => {
+    (wide: number, colours: Palette) => {
+      const inSight = shown?.window ?? whole;
       const lane: Lane = {
         line: shown?.line ?? nothing,
-        window: shown?.window ?? whole,
+        window: inSight,
         scale,
         reach,
         alarmThreshold: site?.alarmThreshold ?? Number.NaN,
         faultThreshold: site?.faultThreshold ?? Number.NaN,
-        strips: placed,
+        strips: strips(beam.findings, inSight, roomFor(inSight, wide), findingRows),
+        rows,
         chosen: mine,
         signalled,
         zone,
         lowest,
         steps: reading.site.sampling === 'on-change',
       };
-      return laneFigure(lane, width, colours);
+      return laneFigure(lane, wide, colours);
     },
-    [shown, scale, reach, site, placed, mine, signalled, zone, lowest, reading, whole.from, whole.to],
+    [shown, scale, reach, site, beam, findingRows, rows, mine, signalled, zone, lowest, reading, whole.from, whole.to],
   );
   const at = desk.cursor.value;
   const value = at !== null && shown ? valueAt(shown.line, at) : Number.NaN;

@@ -11,15 +11,15 @@ export interface ShownLine {
  * The line for a window. While a new one is being made the old one stays, with its own window: the plot changes once,
  * when the new line is there.
  *
- * @param ask asks the bench for the line; a new function is a new question
+ * @param ask asks the bench for the line, or for null where there is none; a new function is a new question
  */
-export function useLine(ask: (window: Window) => Promise<Line>, window: Window): ShownLine | undefined {
+export function useLine(ask: (window: Window) => Promise<Line | null>, window: Window): ShownLine | undefined {
   const [shown, show] = useState<ShownLine>();
   const { from, to } = window;
   useEffect(() => {
     let outdated = false;
     void ask({ from, to }).then((line) => {
-      if (!outdated) show({ line, window: { from, to } });
+      if (!outdated && line) show({ line, window: { from, to } });
     });
     return () => {
       outdated = true;
