@@ -26,12 +26,13 @@ describe('outOfReach', () => {
       },
       600,
     );
-    expect(told).toHaveLength(5);
+    expect(told).toHaveLength(6);
     expect(told[0]).toContain('from 4.6 to 15.5 m');
     expect(told[1]).toContain('45 m aside');
     expect(told[2]).toContain('here it is 25');
-    expect(told[3]).toContain('flames reach the beam');
-    expect(told[4]).toContain('draughts');
+    expect(told[3]).toContain('17 m below the ceiling, lower than a ceiling jet');
+    expect(told[4]).toContain('flames reach the beam');
+    expect(told[5]).toContain('draughts');
   });
   it('what is left out and who decides is always at hand', () => {
     expect(leftOut.length).toBeGreaterThan(3);

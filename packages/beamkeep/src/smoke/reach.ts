@@ -1,5 +1,6 @@
 import { ceilingJetReach, layerShape } from '../numbers/index.js';
 import type { SmokeScene } from './beam/smokeOnBeam.js';
+import { jetDepth } from './ceiling/ceilingJet.js';
 import { flameHeight } from './plume/flameHeight.js';
 
 /** What every result of the smoke room leaves out, in sentences to be printed beside it. */
@@ -39,6 +40,12 @@ export function outOfReach(scene: SmokeScene, seconds: number): string[] {
   if (Number.isFinite(area) && (shape < layerShape.least.value || shape > layerShape.most.value)) {
     told.push(
       `Floor area ${area} m2 under ${ceiling} m: a layer fills evenly where area over height squared is ${layerShape.least.value} to ${layerShape.most.value} (${layerShape.least.seen}); here it is ${Number(shape.toPrecision(2))}.`,
+    );
+  }
+  const below = ceiling - beam.height;
+  if (below > jetDepth(ceiling, radius.value * ceiling)) {
+    told.push(
+      `The beam hangs ${Number(below.toFixed(2))} m below the ceiling, lower than a ceiling jet is deep: smoke of a fire beside it comes only when the layer has sunk so far.`,
     );
   }
   const end = Math.min(seconds, fire.until);

@@ -1,8 +1,19 @@
+import { budgetCommand } from './budget.js';
 import type { CommandMaker } from './command.js';
 import { convertCommand } from './convert.js';
 import { diagnoseCommand } from './diagnose.js';
+import { planCommand } from './plan.js';
 import { respondCommand } from './respond.js';
 import { simulateCommand } from './simulate.js';
+import { tradeoffCommand } from './tradeoff.js';
 
 /** Every command, in the order of the help. */
-export const commands: readonly CommandMaker[] = [diagnoseCommand, respondCommand, convertCommand, simulateCommand];
+export const commands: readonly CommandMaker[] = [
+  diagnoseCommand,
+  respondCommand,
+  convertCommand,
+  simulateCommand,
+  planCommand,
+  budgetCommand,
+  tradeoffCommand,
+];
