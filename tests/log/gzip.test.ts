@@ -73,7 +73,7 @@ describe('gzip', () => {
   });
 
   it('a bomb of one endless line is refused before it goes off', async () => {
-    const bomb = gzipSync(new Uint8Array(200 << 20).fill(49));
+    const bomb = gzipSync(new Uint8Array(40 << 20).fill(49));
     const message = 'bomb.gz:1: a line longer than 1 MiB';
     await expect(rowsOf({ name: 'bomb.gz', bytes: inChunks(bomb, [65_536]) }, siteOf(['b1']))).rejects.toThrow(message);
     await writeFile(join(folder, 'bomb.gz'), bomb);

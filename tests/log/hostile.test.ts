@@ -135,14 +135,14 @@ describe('logs that cannot be used are refused in one line', () => {
 });
 
 describe('logs that go on for ever are held in bounds', () => {
-  it('two million empty lines are counted and told in one note', async () => {
+  it('a million empty lines are counted and told in one note', async () => {
     async function* bytes() {
       yield strToU8(`time,b1\n${t},1\n`);
-      yield* endless(10, 2);
+      yield* endless(10, 1);
     }
     const { input, time } = await rowsOf({ name: 'a.csv', bytes: bytes() }, siteOf(['b1']));
     expect(time).toHaveLength(1);
-    expect(input).toMatchObject({ lines: 2 + 2 ** 21, dropped: 2 ** 21 });
+    expect(input).toMatchObject({ lines: 2 + 2 ** 20, dropped: 2 ** 20 });
     expect(input.notes).toHaveLength(2);
   });
 

@@ -11,11 +11,11 @@ const upTo = (rows: number): number[] => Array.from({ length: rows }, (_, row) =
 
 describe('lines out of order', () => {
   it('a log that runs backwards is turned round, however long', async () => {
-    const rows = 400_000;
+    const rows = 300_000;
     const { time, columns, input } = await read(logOf(upTo(rows).reverse()));
     expect(time.length).toBe(rows);
     expect(time.every((instant, row) => instant === start + row * 1000)).toBe(true);
-    expect(columns[0]?.[399_999]).toBe(99);
+    expect(columns[0]?.[299_999]).toBe(99);
     expect(input.dropped).toBe(0);
   });
 
@@ -39,12 +39,12 @@ describe('lines out of order', () => {
     ));
 
   it('a line that comes later than the reader can wait is dropped and told', async () => {
-    const rows = [...upTo(400_000), 5.5];
+    const rows = [...upTo(300_000), 5.5];
     const { time, input } = await read(logOf(rows));
-    expect(time.length).toBe(400_000);
+    expect(time.length).toBe(300_000);
     expect(input.dropped).toBe(1);
     expect(input.notes.at(-1)).toEqual({
-      line: 400_002,
+      line: 300_002,
       lines: 1,
       what: 'too far out of order to be put in its place: dropped',
     });

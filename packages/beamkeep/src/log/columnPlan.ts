@@ -5,9 +5,10 @@ import type { NoteBook } from './inputNotes.js';
 import { clockCell, type LinePlan, nameCell, skipped, timeCell, valueCell } from './linePlan.js';
 import { type LogShape, logShape } from './logShape.js';
 import { onlyOther } from './onlyOther.js';
-import { type RowColumns, type WantedColumn, wantedColumns } from './rowBlock.js';
+import type { RowColumns } from './rowBlock.js';
 import { notFound, theOnly } from './theOnly.js';
 import { timeFormats } from './timeFormats.js';
+import { type WantedColumn, wantedColumns } from './wantedColumns.js';
 import { workedOutFormat } from './workedOutFormat.js';
 
 /*

@@ -15,7 +15,7 @@ import type { RowWindow } from './rowWindow.js';
 
 /** Puts the lines of the second time where they belong: later by what the clocks went back. */
 export function resolveDoubledHours(
-  reader: LineReader,
+  reader: Pick<LineReader, 'doubled'>,
   window: RowWindow,
   file: string,
   zone: string,

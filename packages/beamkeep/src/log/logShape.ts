@@ -2,9 +2,9 @@ import { UsageError } from '../columns/index.js';
 import type { Site } from '../site/index.js';
 import { cellNumber } from './cells.js';
 import type { LogHead } from './head.js';
-import type { WantedColumn } from './rowBlock.js';
 import { listed } from './theOnly.js';
 import { timePlace } from './timePlace.js';
+import type { WantedColumn } from './wantedColumns.js';
 
 /** How the cells of a file's lines are laid out. */
 export interface LogShape {

@@ -5,7 +5,7 @@ import { readReadings } from './readReadings.js';
 
 const site = parseSite({
   beams: [
-    { id: 'B1', layout: 'reflective', separation: 40, signalColumn: 'b1' },
+    { id: 'B1', layout: 'reflective', separation: 40, signalColumn: 'b1', temperatureColumn: 't_roof' },
     { id: 'B2', layout: 'reflective', separation: 40, signalColumn: 'b2' },
   ],
 });

@@ -1,5 +1,3 @@
-import type { Site } from '../site/index.js';
-
 /** Rows of a log, in order of time: columns of equal length. They are only valid until the sink returns. */
 export interface RowBlock {
   /** Instants [ms since 1970-01-01 UTC], strictly rising, from block to block as well. */
@@ -32,30 +30,4 @@ export interface RowSink {
   rows(block: RowBlock): void;
   /** Called once, after all rows. */
   end(): void;
-}
-
-/** A column that a site wants from its log: by name, or the only other one beside time. */
-export interface WantedColumn {
-  readonly name: string | undefined;
-  /** Which beam wants it, as messages say it; the first, where several do. */
-  readonly by: string;
-  /** A log without it cannot be used. */
-  readonly needed: boolean;
-}
-
-/** The columns that a site wants, each once: the signals first, in order of the beams. */
-export function wantedColumns(site: Site): WantedColumn[] {
-  const wanted: WantedColumn[] = [];
-  const add = (name: string | undefined, by: string, needed: boolean) => {
-    if (!wanted.some((known) => known.name === name)) wanted.push({ name, by, needed });
-  };
-  site.beams.forEach((beam, row) => {
-    add(beam.signalColumn, `beams[${row}] signalColumn`, true);
-  });
-  site.beams.forEach((beam, row) => {
-    for (const key of ['temperatureColumn', 'humidityColumn', 'gainColumn', 'plantColumn'] as const) {
-      if (beam[key] !== undefined) add(beam[key], `beams[${row}] ${key}`, true);
-    }
-  });
-  return wanted;
 }
