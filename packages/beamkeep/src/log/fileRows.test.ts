@@ -48,7 +48,7 @@ describe('fileRows', () => {
   it('a last line without an end counts', async () => expect((await read('1,5\n2,6')).times).toEqual([1000, 2000]));
   it('a long file comes in blocks, each in its place', async () => {
     const { times, blocks } = await read(lines(300_000), 1 << 16);
-    expect(blocks).toBeGreaterThan(2);
+    expect(blocks).toBeGreaterThan(1);
     expect(times.every((time, row) => time === row * 1000)).toBe(true);
   });
   it('a file in no order at all is held as a whole', async () => {
