@@ -3,5 +3,7 @@ export { causes } from './causes/index.js';
 export { type BeamDiagnosis, diagnoseBeams } from './diagnoseBeams.js';
 export { type CauseWord, causeWords, type Evidence, type Finding, type Severity, severities } from './finding.js';
 export { type LocalClock, localClock } from './localClock.js';
+export { beforeTests, type Double, type Parting, partingOf, partings, partingsWith } from './partings.js';
 export type { Picture } from './picture.js';
+export { type RunnerUp, runnerUp } from './runnerUp.js';
 export { type Trend, trend } from './trend.js';
