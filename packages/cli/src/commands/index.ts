@@ -1,10 +1,15 @@
+import { aimCommand } from './aim.js';
 import { budgetCommand } from './budget.js';
 import type { CommandMaker } from './command.js';
 import { convertCommand } from './convert.js';
+import { coveredCommand } from './covered.js';
+import { coverScaleCommand } from './coverScale.js';
 import { diagnoseCommand } from './diagnose.js';
 import { planCommand } from './plan.js';
+import { proveCommand } from './prove.js';
 import { respondCommand } from './respond.js';
 import { simulateCommand } from './simulate.js';
+import { thresholdsCommand } from './thresholds.js';
 import { tradeoffCommand } from './tradeoff.js';
 
 /** Every command, in the order of the help. */
@@ -16,4 +21,9 @@ export const commands: readonly CommandMaker[] = [
   planCommand,
   budgetCommand,
   tradeoffCommand,
+  aimCommand,
+  coveredCommand,
+  thresholdsCommand,
+  proveCommand,
+  coverScaleCommand,
 ];

@@ -112,9 +112,9 @@ function marginSentence({ threshold, degrees, millimetres, degreesOnPeak }: AimM
 }
 
 function moveSentence({ what, degrees, share: used, verdict }: StructureMove): string {
-  if (verdict === 'not known') return `${capital(what)} turns the head by ${figure(degrees)} degrees.`;
+  if (verdict === 'not known') return `${capital(what)} may turn the head by as much as ${figure(degrees)} degrees.`;
   const says = verdict === 'beyond' ? 'more than the margin' : `${figure(100 * used, 2)} % of the margin`;
-  return `${capital(what)} turns the head by ${figure(degrees)} degrees: ${says}.`;
+  return `${capital(what)} may turn the head by as much as ${figure(degrees)} degrees: ${says}.`;
 }
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

@@ -7,6 +7,6 @@ export interface InputOut {
     readonly line: number;
     readonly lines: number;
     readonly what: string;
-    readonly file?: string | undefined;
+    readonly file?: string;
   }[];
 }

@@ -5,7 +5,7 @@ import { figure } from '../words/figure.js';
 import type { Excursions } from './excursions.js';
 import { takesLight } from './expected.js';
 import { lossTaken } from './lossTaken.js';
-import { panelOnly, panelShows, unwanted } from './panelReasons.js';
+import { panelOnly, panelShowing, panelShows, unwanted } from './panelReasons.js';
 import { amountReasons, signalReasons } from './signalReasons.js';
 import type { PanelEvent, StepEvidence, StepResult } from './stepResult.js';
 
@@ -53,6 +53,7 @@ export function judged(
     ({ time, since, state }) => state !== 'normal' && since >= excursion.start && time < to,
   );
   const [signal] = signals;
+  const shownAt = panel && panelShowing(expected, excursion.start, to, panel)?.time;
   const byPanel = panel && expected.signal && panelShows(expected, excursion.start, to, changes, panel);
   const doubtful = expected.doubts.length > 0;
   const signalled = [
@@ -65,7 +66,8 @@ export function judged(
     ...none,
     verdict: reasons.length > 0 ? 'fail' : doubtful ? 'not shown' : 'pass',
     shownBy: panel ? 'panel' : 'signal',
-    reasons: reasons.length > 0 ? reasons : doubtful ? expected.doubts.map(capital) : [praise(expected, signal, panel)],
+    reasons:
+      reasons.length > 0 ? reasons : doubtful ? expected.doubts.map(capital) : [praise(expected, signal, shownAt)],
     start: excursion.start,
     end: excursion.end,
     obscuration: lossTaken(excursion, found, beam),
@@ -84,13 +86,13 @@ function stateAt(changes: readonly Change[], time: number): DetectorState | unde
   return changes.findLast((change) => change.time <= time)?.state;
 }
 
-function praise(expected: StepEvidence['expected'], signal: Change | undefined, panel: unknown): string {
+/** What a step that passed has shown. `shownAt`: when the panel's list has the signal [ms]; undefined without a list. */
+function praise(expected: StepEvidence['expected'], signal: Change | undefined, shownAt: number | undefined): string {
   if (expected.signal === undefined || signal === undefined) return 'No signal came, as it must not.';
-  const by = panel ? '' : ', by the settings of the site file; what the panel showed is not in the log';
-  return `${signal.state} ${seconds(signal.time - signal.since)} after the threshold was reached${by}.`.replace(
-    /^f/,
-    'F',
-  );
+  const due = `${signal.state === 'fire' ? 'Fire' : 'Fault'} due ${seconds(signal.time - signal.since)} after the threshold was reached`;
+  return shownAt === undefined
+    ? `${due}, by the settings of the site file; what the panel showed is not in the log.`
+    : `${due}; the panel's list has it after ${seconds(shownAt - signal.since)}.`;
 }
 
 function resetShown(

@@ -4,17 +4,29 @@ import { figure } from '../words/figure.js';
 import type { ExpectedStep } from './expected.js';
 import type { PanelEvent, StepResult } from './stepResult.js';
 
+/** The line of the panel's list that has the signal of a step. */
+export function panelShowing(
+  { signal }: ExpectedStep,
+  from: number,
+  to: number,
+  panel: readonly PanelEvent[],
+): PanelEvent | undefined {
+  const allowance = signalAllowance.value * 1000;
+  return panel.find(({ time, what }) => what === signal && time >= from - allowance && time <= to + allowance);
+}
+
 /** Whether the panel's list has the signal, and in time. */
 export function panelShows(
-  { signal, window }: ExpectedStep,
+  expected: ExpectedStep,
   from: number,
   to: number,
   changes: readonly Change[],
   panel: readonly PanelEvent[],
 ): string[] {
+  const { signal, window } = expected;
   const due = changes.find(({ time, since, state }) => state === signal && since >= from && time <= to);
   const allowance = signalAllowance.value * 1000;
-  const shown = panel.find(({ time, what }) => what === signal && time >= from - allowance && time <= to + allowance);
+  const shown = panelShowing(expected, from, to, panel);
   if (shown === undefined) return due ? [`The panel's list has no ${signal} for this step.`] : [];
   if (due === undefined || window === undefined) return [];
   const after = shown.time - due.since;

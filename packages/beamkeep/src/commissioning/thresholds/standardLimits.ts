@@ -26,7 +26,7 @@ export interface StandardLimit {
   readonly source: string;
   /** `read` in a text at hand, or `from memory`: to be looked up before it is relied on. */
   readonly seen: Sourced['seen'];
-  /** What is asked. */
+  /** What is asked, so that the limit may follow: "alarm threshold at least". */
   readonly asks: string;
   /** The figure asked for, with its unit. */
   readonly limit: number | undefined;
@@ -80,30 +80,25 @@ export function standardLimits(beam: Beam): StandardLimit[] {
     seen: 'from memory',
   };
   return [
-    limitLine(leastThreshold, 'alarm threshold not below', alarm, atLeast),
-    limitLine(russianThreshold.least, 'alarm threshold not below', alarm, atLeast),
-    limitLine(russianThreshold.most, 'alarm threshold not above', alarm, atMost),
-    limitLine(chineseThreshold.least, 'alarm threshold not below', alarm, atLeast),
-    limitLine(chineseThreshold.most, 'alarm threshold not above', alarm, atMost),
-    limitLine(quietFilter, `no alarm from a filter so dense, held ${quietFilterHold.value} s`, alarm, (a, l) => a > l),
-    limitLine(alarmFilter, 'alarm from a filter so dense', alarm, atMost),
-    limitLine(rapidPartialLoss.loss, 'a loss so deep within 1 s is fire: alarm threshold not above', alarm, atMost),
-    limitLine(rapidPartialLoss.fireWithin, 'and is signalled within: alarm delay not above', alarmDelay, atMost),
-    limitLine(
-      rapidDeepLoss.loss,
-      'a loss so deep within 1 s is fire or fault: fault threshold not above',
-      fault,
-      atMost,
-    ),
+    limitLine(leastThreshold, 'alarm threshold at least', alarm, atLeast),
+    limitLine(russianThreshold.least, 'alarm threshold at least', alarm, atLeast),
+    limitLine(russianThreshold.most, 'alarm threshold at most', alarm, atMost),
+    limitLine(chineseThreshold.least, 'alarm threshold at least', alarm, atLeast),
+    limitLine(chineseThreshold.most, 'alarm threshold at most', alarm, atMost),
+    limitLine(quietFilter, `no alarm within ${quietFilterHold.value} s from a filter of`, alarm, (a, l) => a > l),
+    limitLine(alarmFilter, 'alarm from a filter of', alarm, atMost),
+    limitLine(rapidPartialLoss.loss, 'fire from a loss, within 1 s, of', alarm, atMost),
+    limitLine(rapidPartialLoss.fireWithin, 'the signal of that fire (6 dB in 1 s) within', alarmDelay, atMost),
+    limitLine(rapidDeepLoss.loss, 'fire or fault from a loss, within 1 s, of', fault, atMost),
     limitLine(
       rapidDeepLoss.signalWithin,
-      'and is signalled within: the longer delay not above',
+      'the signal of that loss (10 dB in 1 s) within',
       Math.max(alarmDelay, faultDelay),
       atMost,
     ),
     {
       ...slowRule,
-      asks: 'compensation ends before the threshold has become 1.6 times itself, in dB: limit not above',
+      asks: 'compensation that ends, at 1.6 times the threshold in dB, by',
       limit: bound.limitDecibels - bound.initialDecibels,
       unit: 'dB',
       found: limit,
@@ -118,13 +113,13 @@ export function standardLimits(beam: Beam): StandardLimit[] {
       found: undefined,
       kept: 'not known',
     },
-    limitLine(leastSeparation, 'separation not below', separation, atLeast),
-    limitLine(bs5839.separation, 'separation not above', separation, atMost),
-    limitLine(ceiling, 'ceiling not above (the beam itself hangs lower)', height, atMost),
+    limitLine(leastSeparation, 'separation at least', separation, atLeast),
+    limitLine(bs5839.separation, 'separation at most', separation, atMost),
+    limitLine(ceiling, 'ceiling, above the beam, at most', height, atMost),
     {
       source: 'UL 268, projected beam detectors',
       seen: 'from memory',
-      asks: 'a rule of its own for sensitivity by length: neither seen nor remembered',
+      asks: 'a rule of its own for sensitivity by length, neither seen nor remembered',
       limit: undefined,
       unit: '',
       found: undefined,

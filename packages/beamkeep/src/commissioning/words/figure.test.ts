@@ -8,6 +8,7 @@ describe('figure', () => {
     [-0.0001, '-0.0001'],
     [1234.5, '1235'],
     [0.5, '0.5'],
+    [2.21e-9, '0'],
     [Number.NaN, 'not known'],
     [Number.POSITIVE_INFINITY, 'never'],
   ])('%f is "%s"', (value, text) => expect(figure(value)).toBe(text));

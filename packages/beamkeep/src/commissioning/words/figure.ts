@@ -1,3 +1,6 @@
+/** Digits after the point beyond which a number is as good as nothing. */
+const mostDecimals = 5;
+
 /**
  * A number as a sentence or a table has it: three significant digits, no exponent, no trailing zeros.
  *
@@ -9,7 +12,7 @@ export function figure(value: number, digits = 3): string {
   if (!Number.isFinite(value)) return 'never';
   const size = Math.abs(value);
   const decimals = size === 0 ? 0 : Math.max(0, digits - 1 - Math.floor(Math.log10(size)));
-  return String(Number(value.toFixed(Math.min(decimals, 20)))).replace(/^-0$/, '0');
+  return String(Number(value.toFixed(Math.min(decimals, mostDecimals)))).replace(/^-0$/, '0');
 }
 
 /** "a, b and c" */
