@@ -96,6 +96,7 @@ export const logText: fc.Arbitrary<LogText> = fc
     lineEnd: fc.constantFrom('\n', '\r\n'),
     lastEnd: fc.boolean(),
     mark: fc.boolean(),
+    quotes: fc.boolean(),
     zone: fc.constantFrom('UTC', 'Europe/Lisbon', 'America/Chicago'),
     start: fc.constantFrom(Date.UTC(2027, 0, 4), Date.UTC(2027, 9, 31, 0, 20), Date.UTC(2027, 2, 28, 0, 50)),
     step: fc.constantFrom(1000, 60_000, 97_000),
@@ -107,11 +108,12 @@ export const logText: fc.Arbitrary<LogText> = fc
       maxLength: 8,
     }),
   })
-  .map(({ separator, writer, comma, lineEnd, lastEnd, mark, zone, start, step, rows, faults }) => {
+  .map(({ separator, writer, comma, lineEnd, lastEnd, mark, quotes, zone, start, step, rows, faults }) => {
     const write = timeWriters[writer] ?? dayFirst;
+    const quoted = (text: string) => (quotes && !text.includes('"') ? `"${text}"` : text);
     const decimal = (text: string) => (comma && separator !== ',' ? text.replace('.', ',') : text);
     let lines = rows.map(([a, b, note], row) =>
-      [write(start + row * step), decimal(a), note, decimal(b)].join(separator),
+      [write(start + row * step), decimal(a), note, decimal(b)].map(quoted).join(separator),
     );
     for (const [where, fault] of faults) {
       const at = where % lines.length;

@@ -7,8 +7,6 @@
 export const newline = 10;
 export const carriageReturn = 13;
 export const comma = 44;
-export const semicolon = 59;
-export const tab = 9;
 
 /**
  * The cells of a line, without the blanks and quotes around them; undefined where a quote is left open. A quote

@@ -102,6 +102,8 @@ export class LineReader {
       for (let c = 0; c <= lastCell; c++) {
         const action = actions[c] as number;
         let byte = bytes[p] as number;
+        const isQuoted = byte === quote;
+        if (isQuoted) byte = bytes[++p] as number;
         if (action >= 0 || action === valueCell) {
           while (byte === space) byte = bytes[++p] as number;
           const negative = byte === minus;
@@ -140,7 +142,8 @@ export class LineReader {
           byte = bytes[p] as number;
         } else {
           const cellFrom = p;
-          while (byte !== separator && byte !== newline && byte !== quote && byte !== carriageReturn) {
+          const end = isQuoted ? quote : separator;
+          while (byte !== end && byte !== newline && byte !== quote && byte !== carriageReturn) {
             byte = bytes[++p] as number;
           }
           if (action === timeCell) {
@@ -152,6 +155,10 @@ export class LineReader {
             column = this.plainName(bytes, cellFrom, p);
             if (column < skipped) break plainLines;
           }
+        }
+        if (isQuoted) {
+          if (byte !== quote) break plainLines;
+          byte = bytes[++p] as number;
         }
         if (c < lastCell) {
           if (byte !== separator) break plainLines;
@@ -235,10 +242,11 @@ export class LineReader {
     const { joined, times } = this;
     const length = dateTo - dateFrom + 1 + to - from;
     if (length >= joined.length) return false;
-    joined.set(bytes.subarray(dateFrom, dateTo));
-    joined[dateTo - dateFrom] = space;
-    joined.set(bytes.subarray(from, to), dateTo - dateFrom + 1);
-    joined[length] = 0;
+    let at = 0;
+    for (let p = dateFrom; p < dateTo; p++) joined[at++] = bytes[p] as number;
+    joined[at++] = space;
+    for (let p = from; p < to; p++) joined[at++] = bytes[p] as number;
+    joined[at] = newline;
     return times.read(joined, 0) && times.end === length;
   }
 

@@ -12,7 +12,7 @@ export interface Scale {
 }
 
 /** The scale of a beam whose clean-air reading is known. */
-export function knownScale({ covered, signalUnit }: Beam, cleanAir: number): Scale {
+function knownScale({ covered, signalUnit }: Beam, cleanAir: number): Scale {
   return {
     clean: linearReading(cleanAir, signalUnit),
     covered: covered === undefined ? 0 : linearReading(covered, signalUnit),
