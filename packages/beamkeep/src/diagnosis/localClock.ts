@@ -1,4 +1,9 @@
-import { Temporal } from 'temporal-polyfill';
+import { fromEpochMilliseconds, toZonedDateTimeISO } from 'temporal-polyfill/fns/Instant';
+import {
+  getTimeZoneTransition,
+  offsetNanoseconds,
+  type Record as ZonedTime,
+} from 'temporal-polyfill/fns/ZonedDateTime';
 import { day, hour } from '../columns/index.js';
 
 /** Wall time of a zone, quick enough to be asked of every sample. */
@@ -23,13 +28,11 @@ export interface LocalClock {
 export function localClock(timeZone: string, from: number, to: number): LocalClock {
   const starts: number[] = [];
   const offsets: number[] = [];
-  let at: Temporal.ZonedDateTime | null = Temporal.Instant.fromEpochMilliseconds(Math.floor(from)).toZonedDateTimeISO(
-    timeZone,
-  );
+  let at: ZonedTime | null = toZonedDateTimeISO(fromEpochMilliseconds(Math.floor(from)), timeZone);
   while (at !== null && at.epochMilliseconds <= to) {
     starts.push(at.epochMilliseconds);
-    offsets.push(at.offsetNanoseconds / 1e6);
-    at = at.getTimeZoneTransition('next');
+    offsets.push(offsetNanoseconds(at) / 1e6);
+    at = getTimeZoneTransition(at, 'next');
   }
   const offset = (instant: number): number => {
     let i = starts.length - 1;

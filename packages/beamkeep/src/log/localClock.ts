@@ -1,4 +1,11 @@
-import { Temporal } from 'temporal-polyfill';
+import { fromEpochMilliseconds, toZonedDateTimeISO } from 'temporal-polyfill/fns/Instant';
+import { create, toZonedDateTime } from 'temporal-polyfill/fns/PlainDateTime';
+import {
+  addMilliseconds,
+  getTimeZoneTransition,
+  offsetNanoseconds,
+  type Record as ZonedTime,
+} from 'temporal-polyfill/fns/ZonedDateTime';
 
 /*
  * From what a wall clock showed to the instant. Between two changes of a zone's clocks the difference is fixed, so it
@@ -22,7 +29,7 @@ export interface ClockStretch {
 
 const local = (clock: number) => {
   const date = new Date(clock);
-  return new Temporal.PlainDateTime(
+  return create(
     date.getUTCFullYear(),
     date.getUTCMonth() + 1,
     date.getUTCDate(),
@@ -33,7 +40,9 @@ const local = (clock: number) => {
   );
 };
 
-const offsetOf = (time: Temporal.ZonedDateTime): number => time.offsetNanoseconds / 1e6;
+const offsetOf = (time: ZonedTime): number => offsetNanoseconds(time) / 1e6;
+const offsetAt = (instant: number, zone: string): number =>
+  offsetOf(toZonedDateTimeISO(fromEpochMilliseconds(instant), zone));
 
 /**
  * The stretch around a clock reading.
@@ -43,28 +52,28 @@ const offsetOf = (time: Temporal.ZonedDateTime): number => time.offsetNanosecond
  */
 export function clockStretch(zone: string, clock: number): ClockStretch {
   const reading = local(Math.floor(clock));
-  const early = reading.toZonedDateTime(zone, { disambiguation: 'earlier' });
-  const late = reading.toZonedDateTime(zone, { disambiguation: 'later' });
-  if (early.epochMilliseconds === late.epochMilliseconds) return plainStretch(early);
+  const early = toZonedDateTime(reading, zone, { disambiguation: 'earlier' });
+  const late = toZonedDateTime(reading, zone, { disambiguation: 'later' });
+  if (early.epochMilliseconds === late.epochMilliseconds) return plainStretch(early, zone);
   // Both lie around the change: shown twice where both show the reading, skipped where neither does.
-  const change = early.getTimeZoneTransition('next');
-  if (change === null) return plainStretch(early);
+  const change = getTimeZoneTransition(early, 'next');
+  if (change === null) return plainStretch(early, zone);
   const instant = change.epochMilliseconds;
-  const before = offsetOf(Temporal.Instant.fromEpochMilliseconds(instant - 1).toZonedDateTimeISO(zone));
+  const before = offsetAt(instant - 1, zone);
   const after = offsetOf(change);
   return before > after
     ? { from: instant + after, to: instant + before, offset: before, kind: 'doubled', repeat: before - after }
     : { from: instant + before, to: instant + after, offset: before, kind: 'skipped', repeat: 0 };
 }
 
-function plainStretch(time: Temporal.ZonedDateTime): ClockStretch {
+function plainStretch(time: ZonedTime, zone: string): ClockStretch {
   const offset = offsetOf(time);
-  const last = time.add({ milliseconds: 1 }).getTimeZoneTransition('previous');
-  const next = time.getTimeZoneTransition('next');
-  const edge = (change: Temporal.ZonedDateTime | null, side: number): number => {
+  const last = getTimeZoneTransition(addMilliseconds(time, 1), 'previous');
+  const next = getTimeZoneTransition(time, 'next');
+  const edge = (change: ZonedTime | null, side: number): number => {
     if (change === null) return side * Number.POSITIVE_INFINITY;
     const instant = change.epochMilliseconds;
-    const before = offsetOf(Temporal.Instant.fromEpochMilliseconds(instant - 1).toZonedDateTimeISO(time.timeZoneId));
+    const before = offsetAt(instant - 1, zone);
     const after = offsetOf(change);
     return instant + (side < 0 ? Math.max(before, after) : Math.min(before, after));
   };

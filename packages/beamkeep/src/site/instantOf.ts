@@ -1,4 +1,6 @@
-import { Temporal } from 'temporal-polyfill';
+import { getISO } from 'temporal-polyfill/fns/Calendar';
+import { fromString as instantFrom } from 'temporal-polyfill/fns/Instant';
+import { fromString as localFrom, toZonedDateTime } from 'temporal-polyfill/fns/PlainDateTime';
 
 /** A time as a person wrote it: the instant [ms since 1970-01-01 UTC], or why it is none. */
 export type WrittenTime = { readonly instant: number } | { readonly why: 'unreadable' | 'clock-change' };
@@ -15,11 +17,11 @@ const dateAndTime = /^[+-]?\d{4,6}-?\d{2}-?\d{2}[T ]\d{2}/i;
  */
 export function instantOf(text: string, timeZone: string): WrittenTime {
   if (!dateAndTime.test(text)) return { why: 'unreadable' };
-  const exact = attempt(() => Temporal.Instant.from(text));
+  const exact = attempt(() => instantFrom(text));
   if (exact) return { instant: exact.epochMilliseconds };
-  const local = attempt(() => Temporal.PlainDateTime.from(text));
+  const local = attempt(() => localFrom(text, getISO));
   if (!local) return { why: 'unreadable' };
-  const zoned = attempt(() => local.toZonedDateTime(timeZone, { disambiguation: 'reject' }));
+  const zoned = attempt(() => toZonedDateTime(local, timeZone, { disambiguation: 'reject' }));
   return zoned ? { instant: zoned.epochMilliseconds } : { why: 'clock-change' };
 }
 
