@@ -2,6 +2,7 @@ export { aimLoss } from './aim/aimLoss.js';
 export { fitLobe, fitLobeTwoAxes, type LobeAxis, type LobeFit, type LobeOptions } from './aim/fitLobe.js';
 export { type Angles, type Lobe, lobeLevel, offPeak } from './aim/lobeModel.js';
 export type { ScanFlag, ScanFlagKind } from './aim/scanFlags.js';
+export type { StrayLobe } from './aim/strayLobe.js';
 export {
   coverFromEdge,
   coverFromMiddle,

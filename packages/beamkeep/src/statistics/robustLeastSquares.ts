@@ -1,6 +1,8 @@
+import { normalOverMad } from '../numbers/index.js';
 import { type LinearFit, leastSquares, residualsOf, usableRows, weighted } from './leastSquares.js';
+import { orderStatistic } from './orderStatistic.js';
 import { orthogonalSolution } from './orthogonal.js';
-import { medianAbsoluteDeviation } from './spread.js';
+import { present } from './present.js';
 
 /*
  * Iteratively reweighted least squares: rows far from the fit lose their weight, the fit is made again. First with
@@ -106,7 +108,7 @@ function reweighted(
 ): { coefficients: Float64Array; spread: number; trust: Float64Array } {
   let coefficients = start;
   let off = residualsOf(design, target, coefficients);
-  let spread = spreadOf(off, least);
+  let spread = residualSpread(off, design.length, least);
   let trust = off.map((residual) => weightAt(Math.abs(residual) / spread));
   for (let round = 0; round < rounds; round++) {
     const roots = trust.map(Math.sqrt);
@@ -114,7 +116,7 @@ function reweighted(
     coefficients = orthogonalSolution(design.map(scaled), scaled(target)).coefficients;
     const before = off;
     off = residualsOf(design, target, coefficients);
-    spread = spreadOf(off, least);
+    spread = residualSpread(off, design.length, least);
     trust = off.map((residual) => weightAt(Math.abs(residual) / spread));
     const moved = off.reduce((most, residual, i) => Math.max(most, Math.abs(residual - (before[i] as number))), 0);
     if (moved < 1e-6 * spread) break;
@@ -122,7 +124,21 @@ function reweighted(
   return { coefficients, spread, trust };
 }
 
-const spreadOf = (residuals: Float64Array, least: number) => Math.max(medianAbsoluteDeviation(residuals, 0), least);
+/**
+ * Spread of what a robust fit leaves: the scaled median of the absolute residuals, without the smallest ones that so many
+ * fitted numbers can always make 0.
+ *
+ * @param residuals NaN where a row has none
+ * @param numbers that were fitted
+ * @param least to believe in
+ */
+export function residualSpread(residuals: Float64Array, numbers: number, least: number): number {
+  const sizes = present(residuals).map(Math.abs);
+  const left = sizes.length - 1;
+  if (left < 0) return least;
+  const skipped = Math.min(Math.max(numbers - 1, 0), left);
+  return Math.max(normalOverMad.value * orderStatistic(sizes, (skipped + left) / 2), least);
+}
 
 const largest = (values: Float64Array) => values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
 

@@ -1,6 +1,5 @@
 import { type NonlinearFit, type NonlinearOptions, nonlinearFit, type Prediction } from './nonlinearFit.js';
-import { biweight, covarianceFactor, huberWeight } from './robustLeastSquares.js';
-import { medianAbsoluteDeviation } from './spread.js';
+import { biweight, covarianceFactor, huberWeight, residualSpread } from './robustLeastSquares.js';
 
 /** A nonlinear fit in which wild rows have no say. */
 export interface RobustNonlinearFit extends NonlinearFit {
@@ -17,7 +16,9 @@ export interface RobustNonlinearOptions extends NonlinearOptions {
 }
 
 const huberRounds = 6;
-const biweightRounds = 20;
+const biweightRounds = 30;
+/** Steps within a round: the weights change before the fit need come to rest. */
+const stepsInRound = 3;
 
 /**
  * The parameters with which a model comes nearest to most rows; the nonlinear kin of `robustLeastSquares`.
@@ -41,7 +42,7 @@ export function robustNonlinearFit(
     );
   const most = y.reduce((greatest, value) => Math.max(greatest, Math.abs(value) || 0), 0);
   const least = Math.max(leastSpread, 1e-12 * most);
-  const spreadOf = (residuals: Float64Array) => Math.max(medianAbsoluteDeviation(scaled(residuals), 0) || 0, least);
+  const spreadOf = (residuals: Float64Array) => residualSpread(scaled(residuals), start.length, least);
 
   let fit = nonlinearFit(predict, y, start, options);
   let spread = spreadOf(fit.residuals);
@@ -51,7 +52,7 @@ export function robustNonlinearFit(
     trust = scaled(fit.residuals).map((off) => (Number.isNaN(off) ? 0 : weightAt(Math.abs(off) / spread)));
     const weights = trust.map((say, row) => say * (given[row] as number));
     const before = fit;
-    fit = nonlinearFit(predict, y, [...fit.parameters], { ...options, weights });
+    fit = nonlinearFit(predict, y, [...fit.parameters], { ...options, weights, mostSteps: stepsInRound });
     spread = spreadOf(fit.residuals);
     const moved = fit.residuals.reduce(
       (greatest, off, row) => Math.max(greatest, Math.abs(off - (before.residuals[row] as number)) || 0),
@@ -60,6 +61,8 @@ export function robustNonlinearFit(
     if (round > huberRounds && moved < 1e-6 * spread) break;
   }
 
+  const weights = trust.map((say, row) => say * (given[row] as number));
+  fit = nonlinearFit(predict, y, [...fit.parameters], { ...options, weights });
   const off = scaled(fit.residuals).filter((residual) => !Number.isNaN(residual));
   const count = off.length;
   const meanTrust = trust.reduce((sum, say) => sum + say, 0) / count;

@@ -20,16 +20,31 @@ export function aimLoss(fit: LobeFit, angles: readonly number[]): Estimate {
   }
   const numbers = covariance.length;
   const reach = studentQuantile((1 + fit.confidence) / 2, Math.max(fit.n - numbers, 1));
-  const turns = angles.map((angle, k) => {
-    const [c, h] = [2 + k, 2 + axes.length + k]; // the parameters centre and logarithm of the half-angle
-    const halfAngle = lobe.halfAngle[k] as number;
-    const value = (angle - (lobe.centre[k] as number)) / halfAngle;
-    const entry = (i: number, j: number) => covariance[i]?.[j] as number;
-    const variance = entry(c, c) / halfAngle ** 2 + (2 * value * entry(c, h)) / halfAngle + value ** 2 * entry(h, h);
-    const margin = reach * Math.sqrt(variance);
-    return { value, low: Math.max(Math.abs(value) - margin, 0), high: Math.abs(value) + margin };
+  const entry = (i: number, j: number) => covariance[i]?.[j] as number;
+  const [centreAt, widthAt, powerAt] = [2, 2 + axes.length, 2 + 2 * axes.length]; // places of the fitted numbers
+  const halfAngle = (k: number) => lobe.halfAngle[k] as number;
+  const turns = angles.map((angle, k) => (angle - (lobe.centre[k] as number)) / halfAngle(k));
+  const off = Math.hypot(...turns);
+  const lossOf = (turn: number) => halfPowerLoss.value * turn ** lobe.power;
+  const value = lossOf(off);
+
+  // well off the peak: the logarithm of the loss, to first order in all that was fitted
+  const slopes = new Float64Array(numbers);
+  turns.forEach((turn, k) => {
+    slopes[centreAt + k] = (-lobe.power * turn) / (off * off * halfAngle(k));
+    slopes[widthAt + k] = (-lobe.power * turn * turn) / (off * off);
   });
-  const loss = (end: 'value' | 'low' | 'high') =>
-    halfPowerLoss.value * Math.hypot(...turns.map((turn) => turn[end])) ** lobe.power;
-  return { value: loss('value'), low: loss('low'), high: loss('high') };
+  if (powerAt < numbers) slopes[powerAt] = lobe.power * Math.log(off);
+  const variance = slopes.reduce(
+    (sum, slope, i) => sum + slopes.reduce((inner, other, j) => inner + slope * other * entry(i, j), 0),
+    0,
+  );
+  const margin = reach * Math.sqrt(variance);
+  if (margin < 1) return { value, low: value * Math.exp(-margin), high: value * Math.exp(margin) };
+
+  // near the peak the loss is not linear in anything: as far off as the centres may be, at the least and the most
+  const margins = turns.map((_, k) => (reach * Math.sqrt(entry(centreAt + k, centreAt + k))) / halfAngle(k));
+  const at = (end: (turn: number, may: number) => number) =>
+    lossOf(Math.hypot(...turns.map((turn, k) => end(Math.abs(turn), margins[k] as number))));
+  return { value, low: at((turn, may) => Math.max(turn - may, 0)), high: at((turn, may) => turn + may) };
 }

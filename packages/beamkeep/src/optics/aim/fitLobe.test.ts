@@ -59,7 +59,7 @@ describe('fitLobe', () => {
     let [doubted, superGaussian] = [0, 0];
     const holds = (of: { low: number; high: number } | undefined, truth: number) =>
       of && of.low <= truth && truth <= of.high ? 1 : 0;
-    for (let trial = 0; trial < 120; trial++) {
+    for (let trial = 0; trial < 50; trial++) {
       const fit = fitLobe(wide, scan(lobe(), wide, 1.5, noise));
       held.centre += holds(fit.axes[0]?.centre, 0.12);
       held.halfAngle += holds(fit.axes[0]?.halfAngle, 0.5);
@@ -68,7 +68,7 @@ describe('fitLobe', () => {
       doubted += fit.flags.length > 0 ? 1 : 0;
       superGaussian += fit.shape === 'super-gaussian' ? 1 : 0;
     }
-    for (const count of Object.values(held)) expect(count).toBeGreaterThanOrEqual(106); // 114 expected, 2.4 its deviation
+    for (const count of Object.values(held)) expect(count).toBeGreaterThanOrEqual(42); // 47.5 expected, 1.5 its deviation
     expect(doubted).toBeLessThanOrEqual(3);
     expect(superGaussian).toBeLessThanOrEqual(4);
   });

@@ -1,9 +1,10 @@
 import { UsageError } from '../../columns/index.js';
-import { type RobustNonlinearFit, robustNonlinearFit, studentQuantile } from '../../statistics/index.js';
+import { nonlinearFit, type RobustNonlinearFit, robustNonlinearFit, studentQuantile } from '../../statistics/index.js';
 import type { Estimate } from '../estimate.js';
 import { type Angles, type Lobe, lobeLevel, offPeak, packed, unpacked } from './lobeModel.js';
 import { type ScanFlag, scanFlags } from './scanFlags.js';
 import { startingLobes } from './startingLobes.js';
+import { type StrayLobe, withStrayLobe } from './strayLobe.js';
 
 /** One axis of a fitted lobe. */
 export interface LobeAxis {
@@ -39,6 +40,8 @@ export interface LobeFit {
   readonly converged: boolean;
   /** Confidence of all limits. */
   readonly confidence: number;
+  /** A weaker lobe beside the beam's own, fitted with it; left out where there is none. */
+  readonly stray?: StrayLobe;
   /** Doubts about the scan. */
   readonly flags: readonly ScanFlag[];
 }
@@ -53,8 +56,9 @@ export interface LobeOptions {
   readonly confidence?: number;
 }
 
-/** What the super-Gaussian must gain, so that chance does not choose it [information criterion]. */
+/** What the super-Gaussian must gain, so that chance does not choose it [information criterion]; and a stray lobe. */
 const leastGain = 6;
+const leastStrayGain = 10;
 /** Readings on the flat top of a receiver that is saturated. */
 const clippedReadings = 3;
 
@@ -114,11 +118,23 @@ function fitted(columns: Angles, levels: Float64Array, options: LobeOptions): Lo
   const clipped = clippedRows(angles, level, quantum, leastSpread, whole);
   const weights = level.map((_, row) => (clipped.includes(row) ? 0 : 1));
   const gaussian = clipped.length > 0 ? bestFit(angles, level, leastSpread, weights) : whole;
-  const free = fitFrom({ ...unpacked(gaussian.parameters, axes), power: 2 }, true, angles, level, leastSpread, weights);
-  const informationGain = gainOf(gaussian, free);
-  const asked = free.converged && informationGain > leastGain;
-  const fit = asked ? free : gaussian;
-  const lobe = unpacked(fit.parameters, axes);
+  const start = unpacked(gaussian.parameters, axes);
+  const free = robustNonlinearFit(
+    prediction(angles),
+    level,
+    packed(start, true),
+    fitOptions(start, true, leastSpread, weights),
+  );
+  const two = withStrayLobe(gaussian, angles, level, fitOptions(start, false, leastSpread, weights));
+  const spread = Math.min(gaussian.residualSpread, free.residualSpread, two?.fit.residualSpread ?? Infinity);
+  const plain = criterion(gaussian, spread);
+  const informationGain = free.converged ? plain - criterion(free, spread) : Number.NEGATIVE_INFINITY;
+  const strayGain = two ? plain - criterion(two.fit, spread) : Number.NEGATIVE_INFINITY;
+  const stray = strayGain > Math.max(leastStrayGain, informationGain) ? two?.stray : undefined;
+  const asked = stray === undefined && informationGain > leastGain;
+  const fit = stray !== undefined && two ? two.fit : asked ? free : gaussian;
+  const numbers = asked ? least + 1 : least;
+  const lobe = unpacked(fit.parameters.subarray(0, numbers), axes);
 
   const reach = studentQuantile((1 + confidence) / 2, Math.max(fit.n - fit.parameters.length, 1));
   const error = (k: number) => Math.sqrt(fit.covariance[k]?.[k] as number);
@@ -139,19 +155,29 @@ function fitted(columns: Angles, levels: Float64Array, options: LobeOptions): Lo
     power: asked ? logarithmic(least) : { value: 2, low: 2, high: 2 },
     axes: each.map((k) => ({ centre: around(2 + k), halfAngle: logarithmic(2 + axes + k) })),
     lobe,
-    covariance: fit.covariance,
+    covariance: fit.covariance.slice(0, numbers).map((row) => row.slice(0, numbers)),
+    ...(stray ? { stray } : {}),
     residualSpread: fit.residualSpread,
     n: fit.n,
     informationGain,
     converged: fit.converged,
     confidence,
-    flags: scanFlags({ lobe, fit, angles, level, clipped, covered, centreError, floorError: error(1) }),
+    flags: scanFlags({ lobe, fit, angles, level, clipped, covered, centreError, floorError: error(1), stray }),
   };
 }
 
 /** The best of the Gaussian fits from every start. */
 function bestFit(angles: Angles, level: Float64Array, leastSpread: number, weights?: Float64Array): RobustNonlinearFit {
-  const fits = startingLobes(angles, level).map((start) => fitFrom(start, false, angles, level, leastSpread, weights));
+  const fits: RobustNonlinearFit[] = [];
+  const bottoms: number[] = [];
+  for (const start of startingLobes(angles, level)) {
+    const options = fitOptions(start, false, leastSpread, weights);
+    const plain = nonlinearFit(prediction(angles), level, packed(start, false), options);
+    // starts that run down to the same bottom need no second robust fit
+    if (bottoms.some((bottom) => Math.abs(bottom - plain.residualSquares) <= 1e-6 * bottom)) continue;
+    bottoms.push(plain.residualSquares);
+    fits.push(robustNonlinearFit(prediction(angles), level, [...plain.parameters], options));
+  }
   const spread = Math.min(...fits.map((fit) => fit.residualSpread));
   const sound = fits.filter((fit) => (fit.parameters[0] as number) > 0);
   return (sound.length > 0 ? sound : fits).reduce((best, fit) =>
@@ -159,22 +185,16 @@ function bestFit(angles: Angles, level: Float64Array, leastSpread: number, weigh
   );
 }
 
-/** A robust fit from one start. */
-function fitFrom(
-  start: Lobe,
-  powerFree: boolean,
-  angles: Angles,
-  level: Float64Array,
-  leastSpread: number,
-  weights?: Float64Array,
-): RobustNonlinearFit {
-  const predict = (parameters: Float64Array) => lobeLevel(unpacked(parameters, angles.length), angles);
-  return robustNonlinearFit(predict, level, packed(start, powerFree), {
-    leastSpread,
-    typical: packed({ ...start, centre: start.halfAngle, floor: start.peak }, powerFree).map((size) => size || 1),
-    ...(weights ? { weights } : {}),
-  });
-}
+/** Level of the lobe at every row of a scan. */
+const prediction = (angles: Angles) => (parameters: Float64Array) =>
+  lobeLevel(unpacked(parameters, angles.length), angles);
+
+/** Options of a fit: usual sizes of the parameters, and weights where some rows are left out. */
+const fitOptions = (start: Lobe, powerFree: boolean, leastSpread: number, weights?: Float64Array) => ({
+  leastSpread,
+  typical: packed({ ...start, centre: start.halfAngle, floor: start.peak }, powerFree).map((size) => size || 1),
+  ...(weights ? { weights } : {}),
+});
 
 /** Twice the biweight's cost of what a fit leaves, in spreads: the robust stand-in for the sum of squares. */
 function distrust({ residuals, trust }: RobustNonlinearFit, spread: number): number {
@@ -186,15 +206,11 @@ function distrust({ residuals, trust }: RobustNonlinearFit, spread: number): num
   }, 0);
 }
 
-/** Corrected information criterion of the first fit less that of the second, by the spread that the second leaves. */
-function gainOf(first: RobustNonlinearFit, second: RobustNonlinearFit): number {
-  const criterion = (fit: RobustNonlinearFit) => {
-    const k = fit.parameters.length + 1; // the spread is a number, too
-    const correction = fit.n > k + 1 ? (2 * k * (k + 1)) / (fit.n - k - 1) : Number.POSITIVE_INFINITY;
-    return distrust(fit, second.residualSpread) + 2 * k + correction;
-  };
-  const [one, two] = [criterion(first), criterion(second)];
-  return Number.isFinite(two) ? one - two : Number.NEGATIVE_INFINITY;
+/** Corrected information criterion of a fit, in spreads that all fits compared share. */
+function criterion(fit: RobustNonlinearFit, spread: number): number {
+  const k = fit.parameters.length + 1; // the spread is a number, too
+  const correction = fit.n > k + 1 ? (2 * k * (k + 1)) / (fit.n - k - 1) : Number.POSITIVE_INFINITY;
+  return distrust(fit, spread) + 2 * k + correction;
 }
 
 /**

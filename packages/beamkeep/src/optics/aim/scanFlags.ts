@@ -1,5 +1,6 @@
 import type { RobustNonlinearFit } from '../../statistics/index.js';
 import { type Angles, type Lobe, offPeak } from './lobeModel.js';
+import type { StrayLobe } from './strayLobe.js';
 
 /*
  * What an aim scan shows beside one clean lobe. Each flag is a reason to look again before the head is locked:
@@ -62,6 +63,8 @@ export interface ScanEvidence {
   /** Standard error of each centre [half-angles], and of the floor [unit of the levels]. */
   readonly centreError: readonly number[];
   readonly floorError: number;
+  /** A weaker lobe that was fitted beside the main one. */
+  readonly stray: StrayLobe | undefined;
 }
 
 /** Every doubt about a scan, the gravest kinds first. */
@@ -109,8 +112,8 @@ function noisy({ lobe, fit, centreError }: ScanEvidence): ScanFlag[] {
   return inDoubt ? [{ kind: 'noisy', size: share }] : [];
 }
 
-/** Second peaks and shoulders: rows off the peak that stand above the lobe, at most three places. */
-function strayLight({ lobe, fit, angles, level }: ScanEvidence): ScanFlag[] {
+/** Second peaks and shoulders: the lobe that was fitted, and rows that stand above all lobes; at most three places. */
+function strayLight({ lobe, fit, angles, level, stray }: ScanEvidence): ScanFlag[] {
   const turns = angles.map((column, k) =>
     column.map((angle) => (angle - (lobe.centre[k] as number)) / (lobe.halfAngle[k] as number)),
   );
@@ -122,6 +125,7 @@ function strayLight({ lobe, fit, angles, level }: ScanEvidence): ScanFlag[] {
   const rows = Array.from(level.keys()).filter((row) => high(row, pairedExcess));
   const flags: ScanFlag[] = [];
   const places: number[] = [];
+  if (stray) flags.push({ kind: stray.ownPeak ? 'second-peak' : 'shoulder', at: stray.at, size: stray.share });
   for (const row of [...rows].sort((a, b) => excess(b) - excess(a))) {
     const alone = !rows.some((other) => other !== row && apart(row, other) < together);
     if (flags.length === 3 || places.some((place) => apart(place, row) < 1) || (alone && !high(row, loneExcess)))

@@ -1,0 +1,135 @@
+import {
+  nonlinearFit,
+  type RobustNonlinearFit,
+  type RobustNonlinearOptions,
+  robustNonlinearFit,
+} from '../../statistics/index.js';
+import { type Angles, type Lobe, lobeLevel, offPeak, packed, unpacked } from './lobeModel.js';
+
+/*
+ * A stray reflection is a second, weaker lobe beside the beam's own. Fitted together with it, it neither hides in a wider
+ * main lobe nor pulls the centre towards itself. Its width is told by its ratio to the main lobe's, on every axis alike.
+ */
+
+/** A weaker lobe beside the beam's own. */
+export interface StrayLobe {
+  /** Over the peak of the main lobe. */
+  readonly share: number;
+  /** Where its middle lies, one an axis [unit of the angles]. */
+  readonly at: readonly number[];
+  /** Whether it makes a peak of its own, or only lifts the flank. */
+  readonly ownPeak: boolean;
+}
+
+/** A fit of two lobes: the main one's parameters first, then the stray one's. */
+export interface StrayFit {
+  readonly fit: RobustNonlinearFit;
+  readonly stray: StrayLobe;
+}
+
+/** A stray lobe nearer to the peak cannot be told from the main one's shape [half-angles of the main lobe]. */
+const nearest = 0.6;
+/** Least height that matters, over the main peak; and least certainty, in standard errors. */
+const leastShare = 0.02;
+const leastCertainty = 4;
+/** What a first look must promise before the two lobes are fitted in earnest [rows times logarithm of the squares]. */
+const leastPromise = 8;
+/** Widths between which a lobe may be, over the main one's: less is a spike, more is a floor. */
+const widths = [0.15, 1.5] as const;
+
+/**
+ * The best fit with a stray lobe beside the main one; undefined where none stands up.
+ *
+ * @param main fit of the main lobe alone, a Gaussian
+ * @param angles one column an axis
+ * @param level one a row
+ */
+export function withStrayLobe(
+  main: RobustNonlinearFit,
+  angles: Angles,
+  level: Float64Array,
+  options: RobustNonlinearOptions,
+): StrayFit | undefined {
+  const axes = angles.length;
+  const own = 2 + 2 * axes;
+  if (level.length < own + axes + 4) return undefined;
+  const predict = (parameters: Float64Array) => {
+    const lobe = unpacked(parameters.subarray(0, own), axes);
+    const stray = lobeLevel(strayOf(parameters, lobe, axes), angles);
+    return lobeLevel(lobe, angles).map((value, row) => value + (stray[row] as number));
+  };
+  const lobe = unpacked(main.parameters, axes);
+  const typical = [...(options.typical ?? []), lobe.peak, ...lobe.halfAngle, 1];
+  let best: { parameters: Float64Array; squares: number } | undefined;
+  for (const centre of places(lobe, main.residuals, angles)) {
+    const start = [...packed(lobe, false), 0.2 * lobe.peak, ...centre, Math.log(0.5)];
+    const { parameters, residualSquares } = nonlinearFit(predict, level, start, { ...options, typical, mostSteps: 20 });
+    if (sound(parameters, axes) && residualSquares < (best?.squares ?? Number.POSITIVE_INFINITY)) {
+      best = { parameters, squares: residualSquares };
+    }
+  }
+  const before = squaresOf(main.residuals, options.weights);
+  if (best === undefined || level.length * Math.log(before / best.squares) < leastPromise) return undefined;
+  const fit = robustNonlinearFit(predict, level, [...best.parameters], { ...options, typical });
+  const error = Math.sqrt(fit.covariance[own]?.[own] as number);
+  if (!sound(fit.parameters, axes) || !((fit.parameters[own] as number) > leastCertainty * error)) return undefined;
+  const found = unpacked(fit.parameters.subarray(0, own), axes);
+  const stray = strayOf(fit.parameters, found, axes);
+  const share = stray.peak / found.peak;
+  return { fit, stray: { share, at: stray.centre, ownPeak: hasOwnPeak(found, stray) } };
+}
+
+/** Sum of the squared residuals, by weight. */
+const squaresOf = (residuals: Float64Array, weights?: Float64Array) =>
+  residuals.reduce((sum, residual, row) => sum + residual ** 2 * (weights?.[row] ?? 1), 0);
+
+/** The stray lobe of fitted parameters, without a floor of its own. */
+function strayOf(parameters: Float64Array, main: Lobe, axes: number): Lobe {
+  const from = 2 + 2 * axes;
+  const ratio = Math.exp(parameters[from + 1 + axes] as number);
+  return {
+    peak: parameters[from] as number,
+    floor: 0,
+    centre: Array.from({ length: axes }, (_, k) => parameters[from + 1 + k] as number),
+    halfAngle: main.halfAngle.map((angle) => angle * ratio),
+    power: 2,
+  };
+}
+
+/** Whether the two lobes are what they are taken for: a strong one, and a weaker one well beside it. */
+function sound(parameters: Float64Array, axes: number): boolean {
+  const main = unpacked(parameters.subarray(0, 2 + 2 * axes), axes);
+  const stray = strayOf(parameters, main, axes);
+  const ratio = (stray.halfAngle[0] as number) / (main.halfAngle[0] as number);
+  const apart = Math.hypot(
+    ...stray.centre.map((at, k) => (at - (main.centre[k] as number)) / (main.halfAngle[k] as number)),
+  );
+  const share = stray.peak / main.peak;
+  return main.peak > 0 && share > leastShare && share < 1 && apart > nearest && ratio > widths[0] && ratio < widths[1];
+}
+
+/** Where to look for a stray lobe: at the greatest excess off the peak, and around the peak on every side. */
+function places(lobe: Lobe, residuals: Float64Array, angles: Angles): number[][] {
+  const off = offPeak(lobe, angles);
+  let highest = -1;
+  residuals.forEach((residual, row) => {
+    const stands = (off[row] as number) > nearest && !Number.isNaN(residual);
+    if (stands && (highest < 0 || residual > (residuals[highest] as number))) highest = row;
+  });
+  const around = [-1.5, 1.5].flatMap((turn) =>
+    angles.map((_, k) => lobe.centre.map((at, j) => (j === k ? at + turn * (lobe.halfAngle[k] as number) : at))),
+  );
+  return highest < 0 ? around : [angles.map((column) => column[highest] as number), ...around];
+}
+
+/** Whether the sum of both lobes dips on the way from the main peak to the stray one. */
+function hasOwnPeak(main: Lobe, stray: Lobe): boolean {
+  const steps = 100;
+  const way = main.centre.map((from, k) =>
+    Float64Array.from({ length: steps + 1 }, (_, i) => from + ((stray.centre[k] as number) - from) * (i / steps)),
+  );
+  const second = lobeLevel(stray, way);
+  const sum = lobeLevel(main, way).map((value, i) => value + (second[i] as number));
+  const end = sum[steps] as number;
+  return sum.some((value) => value < end - 0.002 * main.peak);
+}
