@@ -16,7 +16,7 @@ describe('readJson', () => {
     ['{ "a": 1', 'depot.json:1:9: not JSON: the file ends too early.'],
     ['{ "a": NaN }', 'depot.json:1:8: not JSON: unexpected "N".'],
     ['time,b1\n2027', 'depot.json:1:1: not JSON: unexpected "t" (a site file is a JSON object and begins with "{").'],
-    ['{"a": "x\ny"}', 'depot.json: not JSON: a text in it holds a line break or another control character.'],
+    ['{"a": "x\ny"}', 'depot.json:1:9: not JSON: a text in it holds a line break or another control character.'],
     ['{\n "a": { "b": 1,\n "b": 2 } }', 'depot.json:3: the key "b" is given twice: keep one of them.'],
     [
       `{"a": "${'x'.repeat(4_000_000)}"}`,
