@@ -158,5 +158,13 @@ const emptyBlock = (rows: number): Block => ({
 
 const nothing = emptyBlock(0);
 
-/** A bucket to be filled in. */
-export const emptyBucket = (): Bucket => ({ time: 0, until: 0, middle: 0, low: 0, high: 0, spread: 0, count: 0 });
+/** A bucket to be filled in. Not with zeros: a field that has once held a whole number holds others less cheaply. */
+export const emptyBucket = (): Bucket => ({
+  time: Number.NaN,
+  until: Number.NaN,
+  middle: Number.NaN,
+  low: Number.NaN,
+  high: Number.NaN,
+  spread: Number.NaN,
+  count: 0,
+});

@@ -100,11 +100,10 @@ export class Condenser {
     }
     this.rows += to - from;
     const { time: own, rows } = this;
-    for (let row = scanFrom; row < rows; row++) {
-      const now = own[row] as number;
-      if (now < this.openEnd) continue;
+    for (let row = firstAt(own, scanFrom, rows, this.openEnd); row < rows; ) {
       this.close(row);
-      this.openEnd = (Math.floor(now / this.bucketWidth) + 1) * this.bucketWidth;
+      this.openEnd = (Math.floor((own[row] as number) / this.bucketWidth) + 1) * this.bucketWidth;
+      row = firstAt(own, row, rows, this.openEnd);
     }
   }
 
@@ -197,4 +196,21 @@ export class Condenser {
       this.kept.keep(kept, this.time, this.columns[c] as Float64Array, { from, to });
     }
   }
+}
+
+/** First row from `from` on whose time is `instant` or later, looked for in growing strides; `to` where there is none. */
+function firstAt(time: Float64Array, from: number, to: number, instant: number): number {
+  let low = from;
+  let stride = 1;
+  while (low + stride <= to && (time[low + stride - 1] as number) < instant) {
+    low += stride;
+    stride *= 2;
+  }
+  let high = Math.min(to, low + stride);
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if ((time[middle] as number) < instant) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }

@@ -25,6 +25,7 @@ const outweighs = 10;
  */
 export function dropFarTimes(window: RowWindow, file: string, notes: NoteBook, whole: boolean): number {
   const { time, count } = window;
+  if (!window.disordered && (time[count - 1] as number) - (time[0] as number) <= far) return 0;
   const wrong = new Uint8Array(count);
   const first = !Number.isFinite(window.lastLeft);
   let dropped = 0;

@@ -92,6 +92,7 @@ export class LineReader {
     const oneRowALine = plan.columnOf === undefined && plan.absent.length === 0;
     let { lines } = this;
     let row = window.count;
+    let last = row > 0 ? (rowTime[row - 1] as number) : window.lastLeft;
     let start = from;
     let p = from;
     plainLines: while (start < to && row < capacity) {
@@ -101,7 +102,41 @@ export class LineReader {
       let value = Number.NaN;
       for (let c = 0; c <= lastCell; c++) {
         const action = actions[c] as number;
+        const cellEnd = c < lastCell ? separator : newline;
         let byte = bytes[p] as number;
+        if (action >= 0) {
+          // Most cells are digits, perhaps with a sign and a point, and end at once.
+          const from = p;
+          const negative = byte === minus;
+          if (negative) byte = bytes[++p] as number;
+          const first = p;
+          let whole = 0;
+          let digit = byte - 48;
+          while (digit >= 0 && digit <= 9) {
+            whole = whole * 10 + digit;
+            byte = bytes[++p] as number;
+            digit = byte - 48;
+          }
+          let decimals = 0;
+          if ((byte === point || byte === decimalComma) && p > first) {
+            const mark = p;
+            byte = bytes[++p] as number;
+            digit = byte - 48;
+            while (digit >= 0 && digit <= 9) {
+              whole = whole * 10 + digit;
+              byte = bytes[++p] as number;
+              digit = byte - 48;
+            }
+            decimals = p - mark - 1;
+          }
+          if (byte === cellEnd && p > first && whole <= Number.MAX_SAFE_INTEGER && decimals <= 22) {
+            values[action * capacity + row] = (negative ? -whole : whole) / (powers[decimals] as number);
+            p++;
+            continue;
+          }
+          p = from;
+          byte = bytes[p] as number;
+        }
         const isQuoted = byte === quote;
         if (isQuoted) byte = bytes[++p] as number;
         if (action >= 0 || action === valueCell) {
@@ -121,12 +156,9 @@ export class LineReader {
           let number = Number.NaN;
           if (p === first) {
             if (negative) break plainLines;
-          } else if (dot < 0) {
-            if (whole > Number.MAX_SAFE_INTEGER) break plainLines;
-            number = negative ? -whole : whole;
           } else {
-            const decimals = p - dot - 1;
-            if (whole > Number.MAX_SAFE_INTEGER || decimals > 22 || p - first === 1) break plainLines;
+            const decimals = dot < 0 ? 0 : p - dot - 1;
+            if (whole > Number.MAX_SAFE_INTEGER || decimals > 22 || (dot >= 0 && p - first === 1)) break plainLines;
             number = (negative ? -whole : whole) / (powers[decimals] as number);
           }
           if (byte === space || byte === percent) {
@@ -160,12 +192,8 @@ export class LineReader {
           if (byte !== quote) break plainLines;
           byte = bytes[++p] as number;
         }
-        if (c < lastCell) {
-          if (byte !== separator) break plainLines;
-        } else {
-          if (byte === carriageReturn) byte = bytes[++p] as number;
-          if (byte !== newline) break plainLines;
-        }
+        if (c === lastCell && byte === carriageReturn) byte = bytes[++p] as number;
+        if (byte !== cellEnd) break plainLines;
         p++;
       }
       lines++;
@@ -175,7 +203,8 @@ export class LineReader {
         const instant = times.local ? time - this.offset : time;
         rowTime[row] = instant;
         rowLine[row] = lines;
-        if (!(instant > (row > 0 ? (rowTime[row - 1] as number) : window.lastLeft))) window.disordered = true;
+        if (!(instant > last)) window.disordered = true;
+        last = instant;
         row++;
       } else {
         this.lines = lines;
@@ -183,6 +212,7 @@ export class LineReader {
         if (plan.columnOf === undefined) this.commit();
         else if (column >= 0) this.put(column, value);
         row = window.count;
+        last = row > 0 ? (rowTime[row - 1] as number) : window.lastLeft;
       }
     }
     this.lines = lines;
