@@ -11,6 +11,7 @@ function left(times: readonly number[], whole = true, lastLeft = Number.NEGATIVE
   const window = rowWindow(0, times.length);
   window.time.set(times);
   window.count = times.length;
+  window.disordered = times.some((time, row) => row > 0 && time <= (times[row - 1] ?? time));
   window.lastLeft = lastLeft;
   const notes = noteBook();
   const dropped = dropFarTimes(window, 'a.csv', notes, whole);
