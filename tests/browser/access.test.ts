@@ -1,6 +1,13 @@
 import AxeBuilder from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Desk, desk, openSmall, settled } from './notebook.js';
+import { addCell, type Desk, desk, everyKind, openSmall, plotsDrawn, settled } from './notebook.js';
+
+/** What axe finds, and the first place of each. What stands inside a picture (role img) is hidden from readers. */
+async function violations(page: Page): Promise<(string | undefined)[][]> {
+  const found = await new AxeBuilder({ page }).exclude('.plot > div').analyze();
+  return found.violations.map(({ id, nodes }) => [id, nodes[0]?.html]);
+}
 
 let here: Desk;
 beforeAll(async () => {
@@ -16,12 +23,18 @@ describe('for everyone', () => {
   ] as const)('axe finds nothing: %s, %i px wide', async (colorScheme, width) => {
     const { page, close } = await here.open({ colorScheme, viewport: { width, height: 900 } });
     await settled(page);
-    await page.locator('.add-button').last().click();
-    await page.locator('.menu:popover-open').getByText('a note of your own').click();
+    expect(await violations(page)).toEqual([]);
+    await close();
+  });
+
+  it.each(['light', 'dark'] as const)('axe finds nothing in any kind of cell: %s', async (colorScheme) => {
+    const { page, close } = await openSmall(here, { colorScheme });
+    const kinds = await everyKind(page);
+    expect(kinds.length).toBeGreaterThan(10);
+    for (const about of kinds) await addCell(page, about);
+    await plotsDrawn(page);
     for (const summary of await page.locator('summary').all()) await summary.click();
-    // What stands inside a picture (role img) is hidden from readers: looking into it only takes time.
-    const { violations } = await new AxeBuilder({ page }).exclude('.plot > div').analyze();
-    expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+    expect(await violations(page)).toEqual([]);
     await close();
   });
 

@@ -35,9 +35,11 @@ describe('files from outside', () => {
     await expect(page.locator('.cell-log .answer').textContent()).resolves.toMatch(
       /hall\.csv\.gz holds 14,401 lines from 1 Jun 2027, 05:45 .* Asia\/Kathmandu/,
     );
-    const north = page.getByLabel('Findings of beam north');
+    const findings = (beam: string) =>
+      page.locator('.beam', { has: page.getByRole('heading', { name: `Beam ${beam}` }) });
+    const north = findings('north');
     await expect(north.textContent()).resolves.toMatch(/Knocked out of aim/);
-    await expect(page.getByLabel('Findings of beam south').textContent()).resolves.not.toMatch(/act/);
+    await expect(findings('south').textContent()).resolves.not.toMatch(/act/);
   });
 
   it('a log that cannot be used says what is wrong, and the last good one comes back by undo', async () => {

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Desk, desk, openSmall, plotsDrawn, settled } from './notebook.js';
+import { addCell, type Desk, desk, openSmall, plotsDrawn, settled } from './notebook.js';
 
 let here: Desk;
 beforeAll(async () => {
@@ -10,8 +10,7 @@ beforeAll(async () => {
 afterAll(() => here?.close());
 
 async function writeNote(page: Page, text: string): Promise<void> {
-  await page.locator('.add-button').first().click();
-  await page.locator('.menu:popover-open').getByText('a note of your own').click();
+  await addCell(page, 'a note of your own');
   await page.getByLabel('Note in Markdown').fill(text);
 }
 

@@ -93,6 +93,20 @@ export async function openSmall(here: Desk, options: BrowserContextOptions = {})
   return open;
 }
 
+/** Adds a cell at the end, by the words of the menu. */
+export async function addCell(page: Page, about: string): Promise<void> {
+  await page.locator('.add-button').last().click();
+  await page.locator('.menu:popover-open').getByText(about, { exact: true }).press('Enter');
+}
+
+/** The words of the menu for every kind of cell. */
+export async function everyKind(page: Page): Promise<string[]> {
+  await page.locator('.add-button').last().click();
+  const words = await page.locator('.menu:popover-open button').allTextContents();
+  await page.keyboard.press('Escape');
+  return words;
+}
+
 /** Gives files to the log cell. */
 export async function dropFiles(page: Page, files: readonly { name: string; text: string | Buffer }[]): Promise<void> {
   await page

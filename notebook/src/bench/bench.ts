@@ -1,12 +1,25 @@
-import { diagnose, type LogSource, parseSite, respond, UsageError } from 'beamkeep';
+import {
+  diagnose,
+  type LogSource,
+  type PlanAnswer,
+  type PlanRequest,
+  parseSite,
+  plan,
+  respond,
+  type ThresholdsJson,
+  thresholds,
+  UsageError,
+} from 'beamkeep';
 import { type BeamRecord, type Channel, rowAt, type Trace } from 'beamkeep/columns';
 import type { Site } from 'beamkeep/site';
 import { expose, transfer } from 'comlink';
-import type { Scale } from '../sheet/sheet.js';
+import type { LessonWord, Scale } from '../sheet/sheet.js';
 import { type DailyLevels, dailyLevels } from './dailyLevels.js';
 import { type DayFold, dayFold } from './dayFold.js';
+import { type LessonValues, lessonOf, type TaughtLesson } from './lessonOf.js';
 import { gapIntervals, outline } from './outline.js';
 import { type Peeked, peeked } from './peek.js';
+import { type RuleSetTold, ruleSetsTold } from './planOf.js';
 import { canBeRefined, type RawFile, rawFile } from './rawSamples.js';
 import type { BeamSignalled, Line, LogFile, Progress, Reading, TableRow, Window } from './reading.js';
 import { readingOf } from './readingOf.js';
@@ -208,6 +221,27 @@ const bench = {
   spectrum(beam: string, window: Window): SwingSpectrum {
     const { trace, intervalSeconds } = record(beam);
     return spectrumOf(trace, window, intervalSeconds * 1000);
+  },
+
+  /** What the thresholds of the site mean. */
+  thresholds(): ThresholdsJson {
+    if (!held) throw new Error('nothing was read yet');
+    return thresholds(held.site);
+  },
+
+  /** A lesson at some settings. */
+  lesson(word: LessonWord, values: LessonValues): TaughtLesson {
+    return lessonOf(word, values);
+  },
+
+  /** The rule sets by which a hall can be planned. */
+  ruleSets(): RuleSetTold[] {
+    return ruleSetsTold();
+  },
+
+  /** A layout of beams. */
+  plan(request: PlanRequest): PlanAnswer {
+    return plan(request);
   },
 
   /** A beam day by day, some stretches left out. */

@@ -3,11 +3,14 @@ import { CautionsCell } from './cautions/CautionsCell.js';
 import type { CellView } from './cellView.js';
 import { FindingsCell } from './findings/FindingsCell.js';
 import { FoldCell } from './fold/FoldCell.js';
+import { LessonCell } from './lesson/LessonCell.js';
 import { LogCell } from './log/LogCell.js';
 import { MarginCell } from './margin/MarginCell.js';
 import { NoteCell } from './note/NoteCell.js';
+import { PlanCell } from './plan/PlanCell.js';
 import { SignalCell } from './signal/SignalCell.js';
 import { SpectrumCell } from './spectrum/SpectrumCell.js';
+import { ThresholdsCell } from './thresholds/ThresholdsCell.js';
 import { UnitsCell } from './units/UnitsCell.js';
 
 /** Every kind of cell, in the order in which a worksheet usually has them. */
@@ -26,6 +29,13 @@ export const cellViews: { readonly [K in Kind]: CellView<K> } = {
     about: 'periods that return in the stretch in sight',
     View: SpectrumCell,
   },
+  thresholds: {
+    question: 'What do the thresholds mean?',
+    about: 'thresholds in smoke, under dirt, against standards',
+    View: ThresholdsCell,
+  },
+  plan: { question: 'How many beams does a hall need?', about: 'a layout of beams by a rule set', View: PlanCell },
+  lesson: { question: 'What if?', about: 'a lesson with sliders', View: LessonCell },
   note: { question: 'Note', about: 'a note of your own', View: NoteCell },
   units: { question: 'How much smoke is that?', about: 'every unit of obscuration', View: UnitsCell },
   cautions: {

@@ -15,15 +15,14 @@ interface CellFrameProps {
 /** A cell in its place: number, question, what can be done to it, and its content. */
 export function CellFrame({ cell, number, last }: CellFrameProps) {
   const { question } = cellViews[cell.kind];
-  const heading = `cell-${cell.id}`;
   return (
     <>
-      <section class={`cell cell-${cell.kind}`} aria-labelledby={heading}>
+      <section class={`cell cell-${cell.kind}`} aria-label={`${number}: ${question}`}>
         <header class="cell-head">
           <span class="cell-number" aria-hidden="true">
             {number}
           </span>
-          <h2 id={heading}>{question}</h2>
+          <h2>{question}</h2>
           <fieldset class="cell-tools" data-screen aria-label={`Cell ${number}: ${question}`}>
             <button
               type="button"

@@ -17,6 +17,16 @@ export type Scale = (typeof scales)[number];
 export const verdicts = ['confirmed', 'rejected', 'relabelled'] as const;
 export type Verdict = (typeof verdicts)[number];
 
+/** The lessons, by the words for them in a saved sheet. */
+export const lessonWords = [
+  'two-paths',
+  'flank-under-hot-roof',
+  'dirt-eating-margin',
+  'delay-against-fork-lift',
+  'high-hall',
+] as const;
+export type LessonWord = (typeof lessonWords)[number];
+
 /** Where the samples come from. Files are kept on the shelf under a key: see shelf.ts. */
 const logFrom = v.variant('from', [
   v.strictObject({ from: v.literal('nothing') }),
@@ -61,6 +71,21 @@ export const settingsOf = {
   fold: v.strictObject({ scale: v.picklist(scales), beam: v.nullable(v.string()) }),
   spectrum: v.strictObject({ beam: v.nullable(v.string()) }),
   units: v.strictObject({ value: v.string(), from: v.string(), to: v.string(), path: v.string() }),
+  thresholds: v.strictObject({}),
+  plan: v.strictObject({
+    length: v.string(),
+    width: v.string(),
+    height: v.string(),
+    roof: v.picklist(['flat', 'pitched']),
+    /** Height of the ridge of a pitched roof. */
+    apex: v.string(),
+    rules: v.string(),
+  }),
+  lesson: v.strictObject({
+    lesson: v.picklist(lessonWords),
+    /** By the name of the slider; what is not named is where the lesson begins. */
+    values: v.record(v.string(), v.number()),
+  }),
   cautions: v.strictObject({}),
 } as const;
 
@@ -95,6 +120,9 @@ export const freshSettings: Settings = {
   fold: { scale: 'obscuration', beam: null },
   spectrum: { beam: null },
   units: { value: '35', from: 'percent', to: 'decibels-per-metre', path: '100' },
+  thresholds: {},
+  plan: { length: '60', width: '40', height: '12', roof: 'flat', apex: '16', rules: 'bs5839-1' },
+  lesson: { lesson: 'two-paths', values: {} },
   cautions: {},
 };
 

@@ -52,7 +52,7 @@ function Findings({ cell, log }: { cell: Cell<'findings'>; log: OpenLog }) {
       {beams.map((beam) => {
         const listed = bySeverity(beam.findings.filter(wanted));
         return (
-          <section class="beam" key={beam.id} aria-label={`Findings of beam ${beam.id}`}>
+          <div class="beam" key={beam.id}>
             <h3>
               Beam {beam.id}
               {listed.length === 0 && (
@@ -66,7 +66,7 @@ function Findings({ cell, log }: { cell: Cell<'findings'>; log: OpenLog }) {
             {listed.map((finding) => (
               <FindingSheet key={finding.number} cell={cell} log={log} finding={finding} />
             ))}
-          </section>
+          </div>
         );
       })}
     </>

@@ -61,13 +61,13 @@ function Margin({ log, beam }: { log: OpenLog; beam: BeamReading }) {
   );
   const words = sentences(beam, limit, days);
   return (
-    <section class="margin" aria-label={`Margin of beam ${beam.id}`}>
+    <div class="margin">
       <h3>Beam {beam.id}</h3>
       <p class="answer">{words.join(' ')}</p>
       {days && days.clock.length > 0 && (
         <Plot figure={draw} height={marginHeight} label={`Margin of beam ${beam.id}. ${words.join(' ')}`} />
       )}
-    </section>
+    </div>
   );
 }
 

@@ -33,7 +33,7 @@ function Lanes({ cell, log }: { cell: Cell<'signal'>; log: OpenLog }) {
   const { desk, reading } = log;
   const { settings } = cell;
   const change = (to: Partial<typeof settings>): void => edit((sheet) => set(sheet, cell, to));
-  const [box, width] = useWidth<HTMLElement>();
+  const [box, width] = useWidth<HTMLDivElement>();
   const zone = useMemo(() => siteZone(reading.site.timeZone), [reading]);
   const whole = wholeOf(reading);
   const window = desk.window.value ?? whole;
@@ -102,9 +102,11 @@ function Lanes({ cell, log }: { cell: Cell<'signal'>; log: OpenLog }) {
           </div>
         </fieldset>
       </div>
-      <section
+      {/* biome-ignore lint/a11y/useSemanticElements: a section with a name would be a landmark, and there can be many. */}
+      <div
         ref={box}
         class="lanes"
+        role="group"
         aria-label="Plots of the beams: arrow keys, plus, minus, 0, n and p move them, as do the buttons below"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the keys need a place to be pressed at.
         tabIndex={0}
@@ -129,7 +131,7 @@ function Lanes({ cell, log }: { cell: Cell<'signal'>; log: OpenLog }) {
           ))}
         </Cursor>
         {shown.length === 0 && <p class="empty">Every beam is switched off above.</p>}
-      </section>
+      </div>
       <ZoomButtons desk={desk} reading={reading} window={window} />
       <ChosenFinding desk={desk} reading={reading} />
       <p class="key">

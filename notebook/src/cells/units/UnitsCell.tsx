@@ -1,6 +1,7 @@
 import { convert, UsageError } from 'beamkeep';
 import { type Unit, units } from 'beamkeep/attenuation';
 import { useId } from 'preact/hooks';
+import { numberIn } from '../../parts/numberIn.js';
 import { set } from '../../sheet/edits.js';
 import type { Cell, Settings } from '../../sheet/sheet.js';
 import { edit } from '../../state/store.js';
@@ -72,9 +73,6 @@ export function UnitsCell({ cell }: { cell: Cell<'units'> }) {
     </>
   );
 }
-
-/** A number as people write it, with a point or a comma; NaN when it is none. */
-const numberIn = (text: string): number => (text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.')));
 
 function answer(value: string, from: Unit, to: Unit, pathMetres: number): string {
   try {
