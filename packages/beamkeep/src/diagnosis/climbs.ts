@@ -1,4 +1,5 @@
 import { rollingMedian } from '../statistics/index.js';
+import type { Climb } from './climb.js';
 import { smoothingRows } from './excursions.js';
 import type { View } from './view.js';
 
@@ -10,21 +11,6 @@ import type { View } from './view.js';
 
 /** Slowest growth that the smoke rule asks about [dB/min]. */
 const pace = 0.02;
-
-/** A growth of loss. */
-export interface Climb {
-  /** Row at which it begins and row at which it is greatest. */
-  readonly from: number;
-  readonly to: number;
-  /** Growth [dB]. */
-  readonly rise: number;
-  /** Growth, share of clean air. */
-  readonly lost: number;
-  /** Time from 10 to 90 % of the growth [ms]. */
-  readonly time: number;
-  /** Rows from 10 to 90 % of the growth. */
-  readonly rows: number;
-}
 
 /**
  * Finds the climbs of a beam to 3 % or more, clearly beyond its noise.
@@ -83,7 +69,7 @@ function measure(
   const before = (level[to] as number) * 10 ** ((left[to] as number) / 10);
   const lost = before * (10 ** (-(smooth[from] as number) / 10) - 10 ** (-(smooth[to] as number) / 10));
   const sigma = view.sampleNoise * raised;
-  if (lost < Math.max(0.03, 5 * sigma, 2 * view.quantum)) return undefined;
+  if (lost < Math.max(0.03, 5 * sigma, 3.5 * view.quantum)) return undefined;
   let low = from;
   while (low < to && (smooth[low + 1] as number) - (smooth[from] as number) < 0.1 * rise) low++;
   let high = low + 1;

@@ -21,6 +21,8 @@ export interface DailyShape {
   /** Solar time of the middle of those hours [h], and how closely the days agree (0 to 1). */
   readonly darkAt: number;
   readonly agreement: number;
+  /** Ups and downs of a day's course over twice its swing: 1 for one smooth hump; median. */
+  readonly raggedness: number;
 }
 
 /** Measures the shape of a beam's days. */
@@ -29,6 +31,7 @@ export function dailyShape(view: View, parts: Parts, least: number): DailyShape 
   const perDay = Math.round(day / cells.width);
   const flat: number[] = [];
   const dark: number[] = [];
+  const rag: number[] = [];
   let east = 0;
   let north = 0;
   let judged = 0;
@@ -39,6 +42,7 @@ export function dailyShape(view: View, parts: Parts, least: number): DailyShape 
     const swing = quantile(x, 0.97) - clear;
     if (!(swing > Math.max(least, 5 * parts.cellNoise))) continue;
     judged++;
+    rag.push(ups(x) / (2 * swing));
     let level = 0;
     let present = 0;
     let deep = 0;
@@ -64,13 +68,37 @@ export function dailyShape(view: View, parts: Parts, least: number): DailyShape 
     darkHours: median(dark),
     darkAt: ((Math.atan2(north, east) / (2 * Math.PI)) * 24 + 24) % 24,
     agreement: total > 0 ? Math.hypot(east, north) / total : 0,
+    raggedness: median(rag),
   };
 }
 
-/** Share of the day that movement leaves flat at most, and hours that it bends at least: mist, sun and dust differ. */
-const flattest = 0.53;
-const briefest = 4.6;
+/** Sum of all changes from cell to cell, missing ones left out. */
+function ups(x: Float64Array): number {
+  let sum = 0;
+  let last = Number.NaN;
+  for (const v of x) {
+    if (Number.isNaN(v)) continue;
+    if (!Number.isNaN(last)) sum += Math.abs(v - last);
+    last = v;
+  }
+  return sum;
+}
 
-/** Whether the daily repetition may be taken for movement, so far as its shape tells. */
-export const mayBeMovement = (shape: DailyShape): boolean =>
-  shape.days < 3 || (shape.flatShare < flattest && shape.darkHours >= briefest);
+/** Share of the day that movement leaves flat at most, and how ragged its course may be. */
+const flattest = 0.53;
+const raggedest = 2.5;
+/** By day, one smooth hump may be shorter: the sun on a roof for some hours. */
+const flattestByDay = 0.7;
+const smoothByDay = 1.3;
+
+/**
+ * Whether the daily repetition may be taken for movement, so far as its shape tells: mist dips in the coldest hours and
+ * leaves the rest flat, sun lasts an hour or two, dust is ragged.
+ */
+export function mayBeMovement(shape: DailyShape): boolean {
+  if (shape.days < 3) return true;
+  if (shape.raggedness < smoothByDay && shape.darkAt > 9.5 && shape.darkAt < 20 && shape.darkHours >= 3) {
+    return shape.flatShare < flattestByDay;
+  }
+  return shape.flatShare < flattest && shape.darkHours >= 3.5 && shape.raggedness < raggedest;
+}

@@ -1,4 +1,6 @@
+import { rowAt } from '../columns/index.js';
 import { median, quantile, rollingMedian } from '../statistics/index.js';
+import type { Climb } from './climb.js';
 import type { Parts } from './takeApart.js';
 import { levelOf, type View } from './view.js';
 
@@ -91,25 +93,25 @@ export function findExcursions(view: View, depth: Float64Array, raised?: Float32
 const mostHeld = 6 * 3_600_000;
 
 /**
- * The excursion about a climb that passed no bound: the stretch in which the loss stays above a third of its rise.
- *
- * @param depth depth of each row, measured from the level before the climb
+ * The excursion about a climb that passed no bound: the stretch in which the loss stays above a third of its rise,
+ * measured from the level before the climb.
  */
-export function excursionAbout(view: View, depth: Float64Array, from: number, top: number): Excursion {
-  const smooth = rollingMedian(depth, smoothingRows(view.interval));
-  const least = Math.max(smooth[top] as number, depth[top] as number) / 3;
-  const { time } = view.trace;
+export function excursionAbout(view: View, { from, to: top, rise }: Climb): Excursion {
+  const { time, level } = view.trace;
   const latest = (time[top] as number) + Math.max(mostHeld, 10 * ((time[top] as number) - (time[from] as number)));
+  const margin = 4 * smoothingRows(view.interval);
+  const first = Math.max(0, from - margin);
+  const last = Math.min(level.length, rowAt(time, latest) + margin);
+  const before = levelOf((view.loss[top] as number) - rise);
+  const own = level.slice(first, last).map((v) => before - v);
+  const smooth = rollingMedian(own, smoothingRows(view.interval));
+  const least = Math.max(smooth[top - first] as number, own[top - first] as number) / 3;
+  const deep = (i: number): number => Math.max(smooth[i - first] as number, own[i - first] as number);
   let to = top;
-  while (
-    to + 1 < depth.length &&
-    (time[to + 1] as number) <= latest &&
-    Math.max(smooth[to + 1] as number, depth[to + 1] as number) > least
-  )
-    to++;
+  while (to + 1 < last && (time[to + 1] as number) <= latest && deep(to + 1) > least) to++;
   let start = top;
-  while (start > from && Math.max(smooth[start - 1] as number, depth[start - 1] as number) > least / 3) start--;
-  return measure(view, depth, smooth, start, to, 1);
+  while (start > from && deep(start - 1) > least / 3) start--;
+  return measure(view, own, smooth, start, to, 1, first);
 }
 
 /** Runs of rows beyond the low bound that somewhere pass the high one, and lone spikes. */
@@ -177,13 +179,16 @@ function measure(
   from: number,
   to: number,
   sign: 1 | -1,
+  first = 0,
 ): Excursion {
   const { time, until, count } = view.trace;
   const rows = to - from + 1;
   const own = new Float64Array(rows);
-  for (let i = 0; i < rows; i++) own[i] = sign * (depth[from + i] as number);
+  for (let i = 0; i < rows; i++) own[i] = sign * (depth[from + i - first] as number);
   const short = rows < 2 * smoothingRows(view.interval);
-  const course = short ? own : Float64Array.from({ length: rows }, (_, i) => sign * (smooth[from + i] as number));
+  const course = short
+    ? own
+    : Float64Array.from({ length: rows }, (_, i) => sign * (smooth[from + i - first] as number));
   let greatest = 0;
   let deep = 0;
   for (const v of course) if (v > greatest) greatest = v;
@@ -193,9 +198,12 @@ function measure(
   for (let i = 1; i < rows; i++) swings += Math.abs((course[i] as number) - (course[i - 1] as number));
   swings += Math.max(0, course[0] as number) + Math.max(0, course[rows - 1] as number);
   for (let i = 0; i < rows; i++) if ((own[i] as number) > greatest / 2) deep += count[from + i] as number;
-  const edgeIn = edge(view, depth, sign, from, to, bottom, 1);
-  const edgeOut = edge(view, depth, sign, from, to, bottom, -1);
-  const inner = depth.slice(Math.min(edgeIn.deep, edgeOut.deep), Math.max(edgeIn.deep, edgeOut.deep) + 1);
+  const edgeIn = edge(view, depth, sign, from, to, bottom, 1, first);
+  const edgeOut = edge(view, depth, sign, from, to, bottom, -1, first);
+  const inner = depth.slice(
+    Math.min(edgeIn.deep, edgeOut.deep) - first,
+    Math.max(edgeIn.deep, edgeOut.deep) + 1 - first,
+  );
   const middle = median(inner);
   const away = inner.map((v) => Math.abs(v - middle));
   return {
@@ -213,7 +221,7 @@ function measure(
     unevenness: inner.length < 3 ? 0 : quantile(away, 0.9) / Math.max(bottom, 1e-6),
     raggedness: greatest > 0 ? swings / (2 * greatest) : 0,
     deepSamples: deep,
-    open: to === depth.length - 1,
+    open: to === time.length - 1,
   };
 }
 
@@ -226,16 +234,16 @@ function edge(
   to: number,
   bottom: number,
   way: 1 | -1,
+  first: number,
 ): { deep: number; rows: number; time: number } {
   const { time, until } = view.trace;
+  const at = (row: number): number => sign * (depth[row - first] as number);
   let deep = way === 1 ? from : to;
   const stop = way === 1 ? to : from;
-  while (deep !== stop && sign * (depth[deep] as number) < 0.8 * bottom) deep += way;
+  while (deep !== stop && at(deep) < 0.8 * bottom) deep += way;
   let shallow = deep;
-  while (shallow - way >= 0 && shallow - way < depth.length && sign * (depth[shallow] as number) > bottom / 6) {
-    shallow -= way;
-  }
-  if (sign * (depth[shallow] as number) > bottom / 6) return { deep, rows: Infinity, time: Infinity };
+  while (shallow - way >= first && shallow - way < first + depth.length && at(shallow) > bottom / 6) shallow -= way;
+  if (at(shallow) > bottom / 6) return { deep, rows: Infinity, time: Infinity };
   const gap =
     way === 1
       ? (time[deep] as number) - (until[shallow] as number)

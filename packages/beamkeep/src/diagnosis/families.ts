@@ -72,9 +72,11 @@ export function families(
     const apart: number[] = [];
     const members: Excursion[] = [];
     const weekdays = new Float64Array(7);
-    for (let j = low; j < order.length; j++) {
+    // The nearest in depth first, and no more than enough to know: a noisy log has thousands.
+    for (const j of outwards(k, low, order.length)) {
+      if (members.length >= mostMembers) break;
       const other = order[j] as (typeof order)[number];
-      if (other.depth - one.depth > Math.log(depthFactor)) break;
+      if (Math.abs(other.depth - one.depth) > Math.log(depthFactor)) continue;
       if (other === one || other.alarmed || other.e.sign !== one.e.sign || other.day === one.day) continue;
       if (Math.abs(other.length - one.length) > Math.log(lengthFactor)) continue;
       if (Math.abs(other.onset - one.onset) > Math.log(onsetFactor)) continue;
@@ -95,6 +97,21 @@ export function families(
     });
   }
   return result;
+}
+
+/** Most members of a family that are looked for, and most excursions looked at for them. */
+const mostMembers = 60;
+const mostLooks = 600;
+
+/** Places next to a place, nearer ones first, from `low` to below `high`. */
+function* outwards(place: number, low: number, high: number): Generator<number> {
+  for (let step = 1; step <= mostLooks; step++) {
+    const below = place - step;
+    const above = place + step;
+    if (below < low && above >= high) return;
+    if (below >= low) yield below;
+    if (above < high) yield above;
+  }
 }
 
 function busiestTwo(weekdays: Float64Array): number {

@@ -1,6 +1,6 @@
 import type { Stretch } from '../columns/index.js';
 import type { Visit } from '../site/index.js';
-import type { Climb } from './climbs.js';
+import type { Climb } from './climb.js';
 import type { DailyShape } from './cycleKind.js';
 import type { Excursion } from './excursions.js';
 import type { Family } from './families.js';

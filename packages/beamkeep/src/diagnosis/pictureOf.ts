@@ -2,7 +2,8 @@ import type { Stretch } from '../columns/index.js';
 import { rowAt } from '../columns/index.js';
 import { median, robustSpread, rollingMedian } from '../statistics/index.js';
 import { findBlocks } from './blocks.js';
-import { type Climb, findClimbs } from './climbs.js';
+import type { Climb } from './climb.js';
+import { findClimbs } from './climbs.js';
 import { dailyShape, mayBeMovement } from './cycleKind.js';
 import { bounds, depths, type Excursion, excursionAbout, findExcursions } from './excursions.js';
 import { families } from './families.js';
@@ -84,9 +85,7 @@ function allExcursions(
   }
   for (const climb of climbs) {
     if (found.some((e) => e.sign === 1 && e.from <= climb.to && e.to >= climb.to - 1)) continue;
-    const before = levelOf((view.loss[climb.to] as number) - climb.rise);
-    const own = view.trace.level.map((v) => before - v);
-    if ((depth[climb.to] as number) > 0.5 * climb.lost) found.push(excursionAbout(view, own, climb.from, climb.to));
+    if ((depth[climb.to] as number) > 0.5 * climb.lost) found.push(excursionAbout(view, climb));
   }
   return found.sort((a, b) => a.start - b.start || a.end - b.end);
 }

@@ -35,6 +35,7 @@ const rowsOfRun = (interval: number): number => Math.max(12, Math.min(256, Math.
 export function roughness(view: View, depth: Float64Array): Roughness {
   const { trace } = view;
   const runs: Run[] = [];
+  const quiet: number[] = [];
   const size = rowsOfRun(view.interval);
   for (let from = 0; from + size / 2 <= depth.length; from += size) {
     const to = Math.min(depth.length, from + size) - 1;
@@ -56,12 +57,12 @@ export function roughness(view: View, depth: Float64Array): Roughness {
       up = Math.max(up, -(depth[i] as number));
     }
     const bends = Math.sqrt((squares + within) / pairs);
+    quiet.push(bends);
     const spread = size > 12 ? Math.max(bends, aboutLine(values)) : bends;
     runs.push({ from, to, spread, middle, up, down });
   }
-  const spreads = runs.map((r) => r.spread);
   const usual =
-    runs.length === 0 ? view.sampleNoise : Math.max(quantile(spreads, 0.25), view.quantum / Math.sqrt(12), 1e-5);
+    runs.length === 0 ? view.sampleNoise : Math.max(quantile(quiet, 0.25), view.quantum / Math.sqrt(12), 1e-5);
   return { runs, usual };
 }
 

@@ -1,5 +1,5 @@
 import type { CauseWord } from './finding.js';
-import { type Parting, partingOf, partingsWith } from './partings.js';
+import { type Parting, partingOf, partings, partingsWith } from './partings.js';
 
 /** What the search for a runner-up needs to know of a finding. */
 export interface Rival {
@@ -38,21 +38,21 @@ export function runnerUp<T extends Rival>(finding: Rival, findings: readonly T[]
     })
     .filter(({ finding: { cause, confidence }, meets }) => {
       const smoke = cause === 'smoke-like' || finding.cause === 'smoke-like';
-      return meets ? smoke || confidence < finding.confidence : cause !== 'smoke-like';
+      return !meets || smoke || confidence < finding.confidence;
     })
     .sort((a, b) => rank(b) - rank(a));
   const [usual] = partingsWith(finding.cause);
   return alike[0] ?? (usual === undefined ? undefined : { meets: false, parting: usual });
 }
 
-/** At the same time before other times, smoke before all, then the surer. */
-const rank = ({
-  finding: { cause, confidence },
-  meets,
-}: {
-  readonly finding: Rival;
-  readonly meets: boolean;
-}): number => (meets ? 4 : 0) + (cause === 'smoke-like' ? 2 : 0) + confidence;
+/**
+ * At the same time: smoke before all, then the surer. At other times: what is likely before what is only possible, then
+ * the pair that is more usual.
+ */
+const rank = ({ finding: { cause, confidence }, meets, parting }: Required<RunnerUp<Rival>>): number =>
+  meets
+    ? 4 + (cause === 'smoke-like' ? 2 : 0) + confidence
+    : (confidence >= 0.5 || cause === 'smoke-like' ? 2 : 0) + 1 - partings.indexOf(parting) / partings.length;
 
 const times = ({ episodes, start, end }: Rival): readonly (readonly [number, number])[] => episodes ?? [[start, end]];
 

@@ -1,6 +1,6 @@
 import { hour } from '../columns/index.js';
 import { cellAt } from './cells.js';
-import type { Climb } from './climbs.js';
+import type { Climb } from './climb.js';
 import type { Excursion } from './excursions.js';
 import { type Family, hoursBetween, solarHour } from './families.js';
 import type { Kind, Picture } from './picture.js';
@@ -67,17 +67,28 @@ const doubtfulPace = 0.012;
 
 /** A lone dip whose onset is quick, though too few samples show it to be called a climb. */
 function growsAsSmoke({ view, slowLimit }: Unsorted, e: Excursion): boolean {
-  if (e.depth < Math.max(0.03, 1.5 * slowLimit) || e.deepSamples < 4 || e.raggedness > 6) return false;
+  if (e.depth < Math.max(0.03 + 1.5 * view.quantum, 1.5 * slowLimit) || e.deepSamples < 4 || e.raggedness > 6)
+    return false;
   const loss = -4.343 * Math.log(Math.max(0.02, 1 - e.depth));
   return loss / Math.max(e.onset / 60_000, view.interval / 60_000, 1 / 60) >= doubtfulPace;
 }
 
-/** A few samples among rougher ones, no deeper than those reach: noise, unless it is deep and lasts. */
-function isNoise({ view, raised }: Unsorted, e: Excursion): boolean {
-  const times = raised[(e.from + e.to) >> 1] as number;
-  if (times < 1.5) return false;
-  const sigma = times * view.sampleNoise;
-  return e.depth < 5 * sigma || e.deepSamples < 6 || e.unevenness > 0.5;
+/** A few uneven samples no deeper than the noise about them reaches, or as far above the level as below: noise. */
+function isNoise(picture: Unsorted, e: Excursion): boolean {
+  const { view, raised } = picture;
+  const sigma = (raised[(e.from + e.to) >> 1] as number) * view.sampleNoise;
+  const few = e.deepSamples < 6 || e.unevenness > 0.5;
+  if (few && e.depth < (sigma > 1.5 * view.sampleNoise ? 5 : 8) * sigma) return true;
+  if (sigma > 1.5 * view.sampleNoise) return few || e.depth < 5 * sigma;
+  return few && e.unevenness > 0.3 && bothWays(picture, e);
+}
+
+/** Whether the level stands about as far off on the other side within some samples of an excursion. */
+function bothWays({ excursions, view }: Unsorted, e: Excursion): boolean {
+  const reach = Math.max(e.end - e.start, 10 * view.interval);
+  return excursions.some(
+    (o) => o.sign !== e.sign && o.end >= e.start - reach && o.start <= e.end + reach && o.depth > 0.4 * e.depth,
+  );
 }
 
 /** Lamps: on and off at the same minute on other days, flat between. */
