@@ -3,11 +3,20 @@
 //   npm run bench -- [--floor DIR] [--rows 1000000] [--runs 5] [--only reading|diagnosis]
 //
 // DIR holds two programs that are no part of this project: make-log.mjs, which writes a log of four beams at 1 s, and
-// scan-floor.mjs, which turns the same bytes into the same numbers and does nothing else. By default the folder
-// bench beside the shared folder of this workspace, or BEAMKEEP_FLOOR. Build first (npm run build).
+// scan-floor.mjs, which turns the same bytes into the same numbers and does nothing else. Left out, BEAMKEEP_FLOOR
+// names it, or else it is a folder bench in a folder beside this workspace. Build first (npm run build).
 
 import { spawnSync } from 'node:child_process';
-import { createReadStream, createWriteStream, existsSync, mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  createReadStream,
+  createWriteStream,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
@@ -19,12 +28,18 @@ import { rewritten } from './rewritten.mjs';
 
 const { values: options } = parseArgs({
   options: {
-    floor: { type: 'string', default: process.env.BEAMKEEP_FLOOR ?? join(root, '..', 'shared', 'bench') },
+    floor: { type: 'string', default: process.env.BEAMKEEP_FLOOR ?? folderBeside() ?? 'bench' },
     rows: { type: 'string', default: '1000000' },
     runs: { type: 'string', default: '5' },
     only: { type: 'string', default: 'reading,diagnosis' },
   },
 });
+/** A folder with the two programs, in a folder beside this workspace. */
+function folderBeside() {
+  const beside = readdirSync(join(root, '..')).map((name) => join(root, '..', name, 'bench'));
+  return beside.find((folder) => existsSync(join(folder, 'scan-floor.mjs')));
+}
+
 const floor = resolve(options.floor);
 for (const program of ['make-log.mjs', 'scan-floor.mjs']) {
   if (existsSync(join(floor, program))) continue;

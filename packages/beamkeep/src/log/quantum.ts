@@ -1,5 +1,5 @@
 /** Most readings that are looked at. */
-const readingsLookedAt = 1 << 16;
+const readingsLookedAt = 1 << 14;
 /** Most different values that are remembered. */
 const mostValues = 1 << 12;
 /** Share of the readings that must stand on a step. */
