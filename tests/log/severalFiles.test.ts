@@ -44,9 +44,22 @@ describe('several files, one log', () => {
     );
   });
 
+  it('a file without a line of data is left out and told, unless all are', async () => {
+    const files = [logOfText('', 'a.csv'), fileOf('b.csv', 0, 10), logOfText('time,b1\n', 'c.csv')];
+    const { time, input } = await rowsOf(files, siteOf(['b1']));
+    expect(time).toHaveLength(10);
+    expect(input.notes.slice(0, 2)).toEqual([
+      { line: 1, lines: 1, what: 'no line of data in the file: left out', file: 'a.csv' },
+      { line: 1, lines: 1, what: 'no line of data in the file: left out', file: 'c.csv' },
+    ]);
+    await expect(rowsOf([files[0], files[2]] as LogSource[], siteOf(['b1']))).rejects.toThrow(
+      'a.csv: the file is empty',
+    );
+  });
+
   it('an error names the file it stands in', async () => {
-    await expect(rowsOf([fileOf('a.csv', 0, 10), logOfText('', 'b.csv')], siteOf(['b1']))).rejects.toThrow(
-      'b.csv: the file is empty',
+    await expect(rowsOf([fileOf('a.csv', 0, 10), logOfText('x\n1\n', 'b.csv')], siteOf(['b1']))).rejects.toThrow(
+      'b.csv:1: no column beside time ("x")',
     );
   });
 

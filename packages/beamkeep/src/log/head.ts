@@ -21,6 +21,9 @@ export interface LogHead {
   readonly dataFrom: number;
 }
 
+/** A log without a line of data. Among several files it may be left out. */
+export class EmptyLog extends UsageError {}
+
 const separators = ['\t', ';', ','] as const;
 
 /** Lines that are looked at to tell the separator. */
@@ -32,13 +35,14 @@ const linesToDivide = 50;
  * @param bytes the beginning, cut anywhere
  * @param whole whether this is the whole log
  * @param mostLines how many lines to learn from
- * @throws UsageError where this is no log: empty, no header, not text
+ * @throws EmptyLog where there is no line of data
+ * @throws UsageError where this is no log: not text, or a header that cannot be read
  */
 export function logHead(file: string, bytes: Uint8Array, whole: boolean, mostLines: number): LogHead {
   refuseBinary(file, bytes);
   const { texts, headerLine, dataFrom } = firstLines(bytes, whole, mostLines);
   const header = texts[0];
-  if (header === undefined) throw new UsageError(`${file}: the file is empty`);
+  if (header === undefined) throw new EmptyLog(`${file}: the file is empty`);
   const separator = separatorOf(texts);
   const names = cellsOf(header, separator);
   if (names === undefined) {

@@ -1,12 +1,11 @@
 import { strToU8 } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { parseSite } from '../site/index.js';
-import { noteBook } from './inputNotes.js';
 import { type LogSource, logOfText } from './logSource.js';
 import { openLog } from './openLog.js';
 
 const site = parseSite({ format: 'beamkeep-site/1', beams: [{ id: 'B1', layout: 'reflective', separation: 50 }] });
-const open = (source: LogSource, many = false) => openLog(source, site, (bytes) => bytes, noteBook(), many);
+const open = (source: LogSource, many = false) => openLog(source, site, (bytes) => bytes, many);
 
 async function textOf(bytes: AsyncIterable<Uint8Array>): Promise<string> {
   let text = '';

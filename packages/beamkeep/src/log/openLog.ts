@@ -1,8 +1,7 @@
 import { UsageError } from '../columns/index.js';
 import type { Site } from '../site/index.js';
 import { carriageReturn, newline } from './cells.js';
-import { type LogHead, logHead } from './head.js';
-import type { NoteBook } from './inputNotes.js';
+import { EmptyLog, type LogHead, logHead } from './head.js';
 import type { LogSource } from './logSource.js';
 import { shownName } from './shownName.js';
 import { isUndecided } from './timeFormats.js';
@@ -28,6 +27,8 @@ export interface OpenLog {
   readonly head: LogHead;
   /** The bytes after the header; asked for once. */
   data(): AsyncIterable<Uint8Array>;
+  /** What was wrong with the bytes themselves, once they have been read. */
+  damage(): string | undefined;
   close(): Promise<void>;
 }
 
@@ -40,13 +41,7 @@ export type Watch = (bytes: AsyncIterable<Uint8Array>) => AsyncIterable<Uint8Arr
  * @param site says where time stands
  * @param oneOfMany a log that can be read again is then closed until its turn comes
  */
-export async function openLog(
-  source: LogSource,
-  site: Site,
-  watch: Watch,
-  notes: NoteBook,
-  oneOfMany: boolean,
-): Promise<OpenLog> {
+export async function openLog(source: LogSource, site: Site, watch: Watch, oneOfMany: boolean): Promise<OpenLog> {
   const name = shownName(source.name);
   let damage: string | undefined;
   const start = (watched: Watch) =>
@@ -93,6 +88,9 @@ export async function openLog(
     if (loneReturns) withNewlines(held.subarray(from));
     head = logHead(name, held, whole, Number.POSITIVE_INFINITY);
   }
+  if (whole && head.lines.length === 0 && head.firstTrouble === undefined) {
+    throw new EmptyLog(`${name}:${head.headerLine + 1}: the log ends after its header: there is no line of data`);
+  }
   const { dataFrom } = head;
   if (canRestart) {
     await chunks.return?.(undefined);
@@ -119,8 +117,8 @@ export async function openLog(
         }
         skip = Math.max(0, skip - value.length);
       }
-      if (damage !== undefined) notes.note(name, head.headerLine, damage);
     },
+    damage: () => damage,
     async close() {
       await chunks.return?.(undefined);
     },

@@ -3,11 +3,13 @@ import { quoted, type Site } from '../site/index.js';
 import { type LogPlan, logPlan } from './columnPlan.js';
 import { type FileTally, type FileToRead, fileRows } from './fileRows.js';
 import { firstTime } from './firstTime.js';
+import { EmptyLog } from './head.js';
 import { type InputReport, type NoteBook, noteBook } from './inputNotes.js';
 import type { LogSource, LogSources, ReadOptions } from './logSource.js';
 import { mergedRows } from './mergedRows.js';
 import { type OpenLog, openLog, type Watch } from './openLog.js';
 import type { RowBlock, RowSink } from './rowBlock.js';
+import { shownName } from './shownName.js';
 import { listed } from './theOnly.js';
 
 /**
@@ -32,7 +34,19 @@ export async function readRows(
   const watch = watching(options);
   const logs: OpenLog[] = [];
   try {
-    for (const source of all) logs.push(await openLog(source, site, watch, notes, all.length > 1));
+    const empty = new Map<string, EmptyLog>();
+    for (const source of all) {
+      try {
+        logs.push(await openLog(source, site, watch, all.length > 1));
+      } catch (error) {
+        if (!(error instanceof EmptyLog)) throw error;
+        empty.set(source.name, error);
+      }
+    }
+    for (const [name, error] of empty) {
+      if (logs.length === 0) throw error;
+      notes.note(shownName(name), 1, 'no line of data in the file: left out');
+    }
     const plan = logPlan(
       logs.map(({ head }) => head),
       site,
@@ -58,7 +72,11 @@ export async function readRows(
       return {
         file: file.file,
         firstTime: firstTime(log.head, file.plan, site.timeZone),
-        rows: () => fileRows(log.data(), file, tally),
+        async *rows() {
+          yield* fileRows(log.data(), file, tally);
+          const damage = log.damage();
+          if (damage !== undefined) notes.note(file.file, tally.lines, damage);
+        },
         drop: (lines: number) => {
           tally.dropped += lines;
         },

@@ -49,10 +49,7 @@ function timeFormatOf(head: LogHead, site: Site): { readonly format: TimeFormat;
   const place = timePlace(head, site);
   const texts = timeTexts(head, place);
   const at = `${head.file}:${head.headerLine + 1}`;
-  if (head.lines.length === 0) {
-    if (head.firstTrouble !== undefined) throw new UsageError(`${at}: ${head.firstTrouble}`);
-    throw new UsageError(`${at}: the log ends after its header: there is no line of data`);
-  }
+  if (head.lines.length === 0) throw new UsageError(`${at}: ${head.firstTrouble}`);
   refuseSplitTime(head, place, texts, at);
   if (site.timeFormat !== undefined) return { format: site.timeFormat };
   const found = workedOutFormat(texts, head.separator !== ',');
