@@ -7,6 +7,7 @@ import type { LogSources, ReadOptions } from './logSource.js';
 import { RawRows } from './rawRows.js';
 import { readRows } from './readRows.js';
 import type { RowBlock, RowColumns, RowSink } from './rowBlock.js';
+import { coveredPower } from './scale.js';
 import { IntervalSeen } from './usualInterval.js';
 
 /** Most samples that are kept back while the clean-air reading of a beam is sought. */
@@ -93,7 +94,7 @@ class BeamSamples {
     most: number,
     private readonly begin: (facts: BeamFacts) => BeamTap,
   ) {
-    this.search = beam.cleanAir === undefined ? new CleanAirSearch(holds, most) : undefined;
+    this.search = beam.cleanAir === undefined ? new CleanAirSearch(holds, most, coveredPower(beam)) : undefined;
   }
 
   add(time: Float64Array, readings: Float64Array, count: number): void {
@@ -151,6 +152,7 @@ class CleanAirSearch {
   constructor(
     holds: boolean,
     private readonly most: number,
+    private readonly covered: number,
   ) {
     this.held = holds ? heldRows() : undefined;
   }
@@ -169,6 +171,6 @@ class CleanAirSearch {
 
   found(): CleanAirFound | undefined {
     const { time, value } = this.rows.usable(0, this.rows.times());
-    return cleanAirFound(time, value);
+    return cleanAirFound(time, value, this.covered);
   }
 }

@@ -12,13 +12,13 @@ export interface Scale {
 }
 
 /** The scale of a beam whose clean-air reading is known. */
-function knownScale({ covered, signalUnit }: Beam, cleanAir: number): Scale {
-  return {
-    clean: linearReading(cleanAir, signalUnit),
-    covered: covered === undefined ? 0 : linearReading(covered, signalUnit),
-    assumed: [],
-  };
+function knownScale(beam: Beam, cleanAir: number): Scale {
+  return { clean: linearReading(cleanAir, beam.signalUnit), covered: coveredPower(beam), assumed: [] };
 }
+
+/** The covered reading, proportional to received power; 0 where there is none. */
+export const coveredPower = ({ covered, signalUnit }: Beam): number =>
+  covered === undefined ? 0 : linearReading(covered, signalUnit);
 
 /**
  * The scale of a beam, its clean-air reading taken from the log where neither the site nor the unit gives it (counts
@@ -29,8 +29,8 @@ function knownScale({ covered, signalUnit }: Beam, cleanAir: number): Scale {
  */
 export function scaleOf(beam: Beam, time: Float64Array, linear: Float64Array): Scale {
   if (beam.cleanAir !== undefined) return knownScale(beam, beam.cleanAir);
-  const found = cleanAirFound(time, linear);
-  if (found === undefined) return { ...knownScale(beam, 1), clean: 1 };
+  const found = cleanAirFound(time, linear, coveredPower(beam));
+  if (found === undefined) return knownScale(beam, 1);
   return { ...knownScale(beam, found.reading), assumed: [cleanAirTold(found, beam)] };
 }
 
