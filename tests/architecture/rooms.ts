@@ -27,6 +27,7 @@ export const rooms: readonly Room[] = [
   { name: 'smoke', row: 3, holds: 'design fires, plume, layer, obscuration of a beam' },
   { name: 'log', row: 4, holds: 'text to columns, calendars, gaps, mending; readings to shares of clean air' },
   { name: 'diagnosis', row: 4, holds: 'summaries, `causes/` (one file a cause), weighing, findings' },
+  { name: 'moments', row: 4, holds: "the panel's list beside the log; what a beam did at a time, what recurs then" },
   { name: 'forecast', row: 4, holds: 'margin and the day it is gone; takes series and spans, not findings' },
   { name: 'commissioning', row: 4, holds: 'aim scan, covered test, proofs, the record' },
   { name: 'planning', row: 4, holds: 'coverage, clearances, range budget by rule set' },

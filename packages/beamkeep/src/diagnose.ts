@@ -2,15 +2,20 @@ import type { BeamRecord } from './columns/index.js';
 import {
   type BeamDiagnosis,
   type CauseWord,
+  type Double,
   diagnoseBeams,
   type Evidence,
+  type Finding,
   localClock,
   type Picture,
+  runnerUp,
   type Severity,
   trend,
 } from './diagnosis/index.js';
 import { forecastMargin } from './forecast/index.js';
-import { type InputReport, type LogSource, type ReadOptions, readTraces } from './log/index.js';
+import { type InputReport, type LogSource, type PanelList, type ReadOptions, readTraces } from './log/index.js';
+import { clockWords, type JoinedEvent, joinEvents, type PanelClock } from './moments/index.js';
+import type { DetectorState } from './response/index.js';
 import type { Beam, Site } from './site/index.js';
 
 /** One finding, as the JSON output has it: instants are ISO 8601 in UTC. */
@@ -27,6 +32,56 @@ export interface FindingJson {
   readonly settles: string;
   readonly episodes?: readonly (readonly [string, string])[];
   readonly during?: string;
+  /** What comes second, and how to part the two on site; only where it was asked for. */
+  readonly runnerUp?: RunnerUpJson;
+}
+
+/** The cause that comes second for a finding, and how to part the two on site. */
+export interface RunnerUpJson {
+  readonly cause: Double;
+  /** The finding of that cause, at the same time or another; null where the cause is only alike. */
+  readonly finding: { readonly start: string; readonly confidence: number; readonly sameTime: boolean } | null;
+  /** Why the signal may not part the two. */
+  readonly alike: string;
+  /** What to do on site. */
+  readonly test: string;
+  /** What it looks like when it is the one, and the other. */
+  readonly outcomes: readonly { readonly cause: Double; readonly looks: string }[];
+}
+
+/** An entry of the panel's list, joined to what the log shows at that time. */
+export interface EventJson {
+  /** On the panel's clock, ISO 8601 in UTC. */
+  readonly time: string;
+  /** As the list has it; null for all. */
+  readonly beam: string | null;
+  readonly what: string;
+  /** On the log's clock. */
+  readonly at: string;
+  /** Panel's clock less the log's [s]; null where it cannot be told and is taken as none. */
+  readonly clockOffsetSeconds: number | null;
+  /** State that the settings give; null where the log holds no sample. */
+  readonly state: DetectorState | null;
+  /** As the equipment sees it [%]; null where the log holds no sample. */
+  readonly obscuration: number | null;
+  /** The finding at that time; null where none lies near. */
+  readonly finding: { readonly beam: string; readonly cause: CauseWord; readonly start: string } | null;
+  readonly words: string;
+}
+
+/** The panel's clock beside the log's. */
+export interface ClockJson {
+  /** Panel's clock less the log's [s], positive where the panel runs ahead; null where it cannot be told. */
+  readonly offsetSeconds: number | null;
+  readonly source: PanelClock['source'];
+  /** Entries whose signal the log shows at that distance, and those that could have one near. */
+  readonly matched: number;
+  readonly of: number;
+  /** Largest less smallest distance of the matched [s]. */
+  readonly spreadSeconds: number;
+  /** What the log itself says, where it can tell [s]. */
+  readonly estimateSeconds: number | null;
+  readonly words: string;
 }
 
 /** When the margin is gone: calendar dates in the site's zone, an 80 % interval. */
@@ -56,7 +111,20 @@ export interface BeamDiagnosisJson {
 export interface DiagnosisJson {
   readonly format: 'beamkeep-diagnosis/1';
   readonly beams: readonly BeamDiagnosisJson[];
+  /** Only where a panel's list was given. */
+  readonly clock?: ClockJson;
+  readonly events?: readonly EventJson[];
   readonly input: InputReport;
+}
+
+/** What may be asked beside the causes. */
+export interface DiagnoseQuestion {
+  /** The panel's list, from `panelEntries`: each entry is joined to what the log shows then. */
+  readonly events?: PanelList | undefined;
+  /** Panel's clock less the log's [s], positive where the panel runs ahead; left out: estimated from the list. */
+  readonly clockOffsetSeconds?: number | undefined;
+  /** Whether each finding tells what comes second and how to part the two. */
+  readonly explain?: boolean | undefined;
 }
 
 /** A diagnosis with the records that it was made from, for whoever wants to draw them. */
@@ -70,17 +138,17 @@ export interface Diagnosis {
  *
  * @param sources the log, one file or several
  * @param site the site, from `parseSite`
- * @param options progress and cancelling
+ * @param options progress and cancelling; a panel's list to be joined; whether to tell what comes second
  * @returns the diagnosis, and the condensed records behind it
  * @throws UsageError where the log cannot be used, naming file, line or column
  */
 export async function diagnose(
   sources: LogSource | readonly LogSource[],
   site: Site,
-  options: ReadOptions = {},
+  options: ReadOptions & DiagnoseQuestion = {},
 ): Promise<Diagnosis> {
   const { records, input } = await readTraces(sources, site, options);
-  return { diagnosis: diagnosisOf(records, site, input), records };
+  return { diagnosis: diagnosisOf(records, site, input, options), records };
 }
 
 /**
@@ -89,13 +157,66 @@ export async function diagnose(
  * @param records one a beam, as `readTraces` gives them
  * @param site the site
  * @param input what the reading had to mend or drop
+ * @param question what is asked beside the causes
  */
-export function diagnosisOf(records: readonly BeamRecord[], site: Site, input: InputReport): DiagnosisJson {
+export function diagnosisOf(
+  records: readonly BeamRecord[],
+  site: Site,
+  input: InputReport,
+  { events, clockOffsetSeconds, explain = false }: DiagnoseQuestion = {},
+): DiagnosisJson {
   const diagnoses = diagnoseBeams(records, site);
   return {
     format: 'beamkeep-diagnosis/1',
-    beams: diagnoses.map((d) => beamJson(d, records, site)),
-    input,
+    beams: diagnoses.map((d) => beamJson(d, records, site, explain)),
+    ...(events === undefined ? {} : eventsJson(events, diagnoses, records, site, clockOffsetSeconds)),
+    input: events === undefined ? input : { ...input, notes: [...input.notes, ...events.notes] },
+  };
+}
+
+function eventsJson(
+  { entries }: PanelList,
+  diagnoses: readonly BeamDiagnosis[],
+  records: readonly BeamRecord[],
+  site: Site,
+  clockOffsetSeconds: number | undefined,
+): { readonly clock: ClockJson; readonly events: readonly EventJson[] } {
+  const known = records.map((record) => ({
+    record,
+    findings: diagnoses.find(({ id }) => id === record.id)?.findings ?? [],
+  }));
+  const given = clockOffsetSeconds === undefined ? undefined : 1000 * clockOffsetSeconds;
+  const { clock, events } = joinEvents(entries, known, site, given);
+  const seconds = (ms: number | undefined): number | null => (ms === undefined ? null : Math.round(ms) / 1000);
+  const offset = seconds(clock.offset);
+  return {
+    clock: {
+      offsetSeconds: offset,
+      source: clock.source,
+      matched: clock.matched,
+      of: clock.of,
+      spreadSeconds: seconds(clock.spread) ?? 0,
+      estimateSeconds: seconds(clock.estimate?.offset),
+      words: clockWords(clock),
+    },
+    events: events.map((event) => eventJson(event, offset)),
+  };
+}
+
+function eventJson(
+  { entry, at, beam, state, obscuration, finding, words }: JoinedEvent<Finding>,
+  clockOffsetSeconds: number | null,
+): EventJson {
+  return {
+    time: iso(entry.time),
+    beam: entry.beam ?? null,
+    what: entry.what,
+    at: iso(at),
+    clockOffsetSeconds,
+    state: state ?? null,
+    obscuration: Number.isNaN(obscuration) ? null : Number(obscuration.toFixed(2)),
+    finding: finding === undefined ? null : { beam, cause: finding.cause, start: iso(finding.start) },
+    words,
   };
 }
 
@@ -118,7 +239,7 @@ function forecastJson(d: BeamDiagnosis, picture: Picture, beam: Beam, site: Site
 
 const iso = (instant: number): string => new Date(instant).toISOString();
 
-function beamJson(d: BeamDiagnosis, records: readonly BeamRecord[], site: Site): BeamDiagnosisJson {
+function beamJson(d: BeamDiagnosis, records: readonly BeamRecord[], site: Site, explain: boolean): BeamDiagnosisJson {
   const beam = site.beams.find((b) => b.id === d.id);
   const record = records.find((r) => r.id === d.id);
   return {
@@ -126,14 +247,41 @@ function beamJson(d: BeamDiagnosis, records: readonly BeamRecord[], site: Site):
     from: d.samples === 0 ? null : iso(d.from),
     to: d.samples === 0 ? null : iso(d.to),
     samples: d.samples,
-    findings: d.findings.map(({ episodes, during, ...f }) => ({
-      ...f,
-      start: iso(f.start),
-      end: iso(f.end),
-      ...(episodes === undefined ? {} : { episodes: episodes.map(([a, b]) => [iso(a), iso(b)] as const) }),
-      ...(during === undefined ? {} : { during }),
-    })),
+    findings: d.findings.map((f) => ({ ...findingJson(f), ...(explain ? runnerUpJson(f, d.findings) : {}) })),
     forecast: beam === undefined || d.picture === undefined ? null : forecastJson(d, d.picture, beam, site),
     assumed: [...(beam?.assumed ?? []), ...(record?.assumed ?? [])],
+  };
+}
+
+/** A finding as the JSON output has it. */
+export function findingJson({ episodes, during, ...f }: Finding): FindingJson {
+  return {
+    ...f,
+    start: iso(f.start),
+    end: iso(f.end),
+    ...(episodes === undefined ? {} : { episodes: episodes.map(([a, b]) => [iso(a), iso(b)] as const) }),
+    ...(during === undefined ? {} : { during }),
+  };
+}
+
+/** What comes second for a finding; nothing where nothing looks like it. */
+export function runnerUpJson(finding: Finding, findings: readonly Finding[]): { readonly runnerUp?: RunnerUpJson } {
+  const second = runnerUp(finding, findings);
+  if (second === undefined) return {};
+  const { pair, alike, test, outcomes } = second.parting;
+  const [first, other] = pair;
+  const told = second.finding;
+  return {
+    runnerUp: {
+      cause: first === finding.cause ? other : first,
+      finding:
+        told === undefined ? null : { start: iso(told.start), confidence: told.confidence, sameTime: second.meets },
+      alike,
+      test,
+      outcomes: [
+        { cause: first, looks: outcomes[0] },
+        { cause: other, looks: outcomes[1] },
+      ],
+    },
   };
 }

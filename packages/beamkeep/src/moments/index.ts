@@ -1,0 +1,12 @@
+export { type AskedTime, askedTime } from './askedTime.js';
+export { type BeamKnown, type BeamMoment, beamMoment, type CauseThen } from './beamMoment.js';
+export { type ClockOffset, clockOffset, clockTolerance } from './clockOffset.js';
+export { clockWords } from './clockWords.js';
+export { type Course, courseAbout, type Off } from './course.js';
+export { type Cover, covering, type Told } from './covering.js';
+export { type EntryKind, entryKind } from './entryKind.js';
+export { type ExpectedSignal, expectedSignals } from './expectedSignals.js';
+export { type JoinedEvent, type JoinedEvents, joinEvents, type KnownBeam, type PanelClock } from './joinEvents.js';
+export { isQuiet, type MomentWords, momentWords } from './momentWords.js';
+export { type DayCount, type DayMoment, type Recurrence, recurrence } from './recurrence.js';
+export type { WallClock } from './wallClock.js';
