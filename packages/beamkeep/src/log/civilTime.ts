@@ -247,6 +247,8 @@ class IsoReader extends ClockReader implements TimeReader {
     if (key !== this.dayKey) {
       if (Number.isNaN(key)) return Number.NaN;
       this.dayKey = key;
+      // The quick way reads the clock of the day before: a broken line must not lend its day to the next good one.
+      this.dateBytes = -1;
       this.dayStart = startOfDay(Math.floor(key / 10000), Math.floor(key / 100) % 100, key % 100);
     }
     let p = this.end;
