@@ -1,41 +1,60 @@
-import type { Trace } from '../columns/index.js';
-import type { Scale } from './scale.js';
+/*
+ * The buckets of one beam: columns that grow, and at the end become the beam's trace where they stand. A bucket is
+ * first written into the slot behind the last one, and counts once it has been accepted.
+ */
 
-/** Buckets in a block. */
-const blockBits = 12;
-const blockRows = 1 << blockBits;
-
-interface Block {
-  readonly time: Float64Array;
-  readonly until: Float64Array;
-  readonly middle: Float64Array;
-  readonly low: Float32Array;
-  readonly high: Float32Array;
-  readonly spread: Float32Array;
-  readonly count: Uint32Array;
+/** Columns of buckets; the first rows of each are in use. */
+export interface BucketColumns {
+  /** Instant of the first reading [ms]. */
+  time: Float64Array;
+  /** Instant of the last reading [ms]. */
+  until: Float64Array;
+  /** Median, least and greatest of the readings. */
+  middle: Float64Array;
+  low: Float32Array;
+  high: Float32Array;
+  /** Standard deviation of the readings (divisor n). */
+  spread: Float32Array;
+  /** Number of readings. */
+  count: Uint32Array;
 }
 
-/** One bucket of one beam's readings. */
-export interface Bucket {
-  /** Instants of the first and the last reading [ms]. */
-  time: number;
-  until: number;
-  /** Median, least, greatest, and standard deviation (divisor n) of the readings. */
-  middle: number;
-  low: number;
-  high: number;
-  spread: number;
-  count: number;
-}
+/** Buckets that there is room for at first. */
+const firstRoom = 1 << 10;
 
-/** One beam's buckets in a row that grows without being copied. */
+const columnsOf = (rows: number): BucketColumns => ({
+  time: new Float64Array(rows),
+  until: new Float64Array(rows),
+  middle: new Float64Array(rows),
+  low: new Float32Array(rows),
+  high: new Float32Array(rows),
+  spread: new Float32Array(rows),
+  count: new Uint32Array(rows),
+});
+
+/** One beam's buckets, in order of time. */
 export class BucketRows {
-  private readonly blocks: Block[] = [];
+  columns: BucketColumns = columnsOf(firstRoom);
   length = 0;
 
-  push(bucket: Bucket): void {
-    if ((this.length & (blockRows - 1)) === 0) this.blocks.push(emptyBlock(blockRows));
-    this.write(this.length++, bucket);
+  /** The slot for the next bucket. */
+  slot(): number {
+    this.makeRoom(this.length + 1);
+    return this.length;
+  }
+
+  /** The bucket in the slot counts. */
+  accept(): void {
+    this.length++;
+  }
+
+  /** Grows to hold so many rows. */
+  makeRoom(rows: number): void {
+    const room = this.columns.time.length;
+    if (rows <= room) return;
+    const larger = columnsOf(Math.max(rows, 2 * room));
+    for (const key of keys) larger[key].set(this.columns[key].subarray(0, this.length));
+    this.columns = larger;
   }
 
   /**
@@ -48,19 +67,18 @@ export class BucketRows {
    * @returns for each of `kept` its new number, and how many buckets fewer there are
    */
   join(to: number, width: number, kept: readonly number[]): { readonly kept: number[]; readonly fewer: number } {
+    const { columns } = this;
+    const { time } = columns;
     const moved: number[] = [];
-    const bucket = emptyBucket();
-    const last = emptyBucket();
     let next = 0;
-    let joins = false;
     let into = 0;
-    for (let index = 0; index < this.length; index++) {
-      this.read(index, bucket);
-      const stays = kept[next] === index;
-      const free = !stays && index < to;
-      if (free && joins && Math.floor(last.time / width) === Math.floor(bucket.time / width)) {
-        joinInto(last, bucket);
-        this.write(into - 1, last);
+    let joins = false;
+    for (let bucket = 0; bucket < this.length; bucket++) {
+      const stays = kept[next] === bucket;
+      const free = !stays && bucket < to;
+      const stretch = Math.floor((time[bucket] as number) / width);
+      if (free && joins && Math.floor((time[into - 1] as number) / width) === stretch) {
+        joinInto(columns, into - 1, bucket);
         joins = false;
         continue;
       }
@@ -68,103 +86,28 @@ export class BucketRows {
         moved.push(into);
         next++;
       }
-      this.write(into++, bucket);
-      Object.assign(last, bucket);
+      for (const key of keys) columns[key][into] = columns[key][bucket] as number;
+      into++;
       joins = free;
     }
     const fewer = this.length - into;
     this.length = into;
-    this.blocks.length = Math.ceil(into / blockRows);
     return { kept: moved, fewer };
   }
-
-  private read(index: number, bucket: Bucket): void {
-    const block = this.blocks[index >>> blockBits] as Block;
-    const at = index & (blockRows - 1);
-    bucket.time = block.time[at] as number;
-    bucket.until = block.until[at] as number;
-    bucket.middle = block.middle[at] as number;
-    bucket.low = block.low[at] as number;
-    bucket.high = block.high[at] as number;
-    bucket.spread = block.spread[at] as number;
-    bucket.count = block.count[at] as number;
-  }
-
-  private write(index: number, { time, until, middle, low, high, spread, count }: Bucket): void {
-    const block = this.blocks[index >>> blockBits] as Block;
-    const at = index & (blockRows - 1);
-    block.time[at] = time;
-    block.until[at] = until;
-    block.middle[at] = middle;
-    block.low[at] = low;
-    block.high[at] = high;
-    block.spread[at] = spread;
-    block.count[at] = count;
-  }
-
-  /**
-   * Writes buckets `from` to `to` (excluded) into the rows of a trace, `row` and those behind it, and lets go of all
-   * before `to`.
-   *
-   * @param scale its readings become shares of clean air
-   */
-  moveInto(trace: Trace, row: number, from: number, to: number, { clean, covered }: Scale): void {
-    const span = clean - covered;
-    for (let index = from; index < to; ) {
-      const which = index >>> blockBits;
-      const block = this.blocks[which] as Block;
-      const end = Math.min(to, (which + 1) << blockBits);
-      const shift = row - from;
-      for (; index < end; index++) {
-        const at = index & (blockRows - 1);
-        const into = index + shift;
-        trace.time[into] = block.time[at] as number;
-        trace.until[into] = block.until[at] as number;
-        const level = ((block.middle[at] as number) - covered) / span;
-        // Rounded to single precision, the extremes must still hold the median between them.
-        trace.level[into] = level;
-        trace.low[into] = Math.min(level, ((block.low[at] as number) - covered) / span);
-        trace.high[into] = Math.max(level, ((block.high[at] as number) - covered) / span);
-        trace.spread[into] = (block.spread[at] as number) / span;
-        trace.count[into] = block.count[at] as number;
-      }
-      if (index === (which + 1) << blockBits) this.blocks[which] = nothing;
-    }
-  }
 }
 
-/** Makes of a bucket and the one behind it one. */
-function joinInto(bucket: Bucket, other: Bucket): void {
-  const count = bucket.count + other.count;
-  const middle = (bucket.middle * bucket.count + other.middle * other.count) / count;
-  const squares = ({ spread, middle: own, count: n }: Bucket) => n * (spread * spread + (own - middle) ** 2);
-  bucket.spread = Math.sqrt((squares(bucket) + squares(other)) / count);
-  bucket.middle = middle;
-  bucket.low = Math.min(bucket.low, other.low);
-  bucket.high = Math.max(bucket.high, other.high);
-  bucket.until = other.until;
-  bucket.count = count;
+const keys = ['time', 'until', 'middle', 'low', 'high', 'spread', 'count'] as const;
+
+/** Makes one bucket of one and another behind it. */
+function joinInto({ until, middle, low, high, spread, count }: BucketColumns, row: number, other: number): void {
+  const n = count[row] as number;
+  const m = count[other] as number;
+  const joined = ((middle[row] as number) * n + (middle[other] as number) * m) / (n + m);
+  const squares = (at: number) => (spread[at] as number) ** 2 + ((middle[at] as number) - joined) ** 2;
+  spread[row] = Math.sqrt((n * squares(row) + m * squares(other)) / (n + m));
+  middle[row] = joined;
+  low[row] = Math.min(low[row] as number, low[other] as number);
+  high[row] = Math.max(high[row] as number, high[other] as number);
+  until[row] = until[other] as number;
+  count[row] = n + m;
 }
-
-const emptyBlock = (rows: number): Block => ({
-  time: new Float64Array(rows),
-  until: new Float64Array(rows),
-  middle: new Float64Array(rows),
-  low: new Float32Array(rows),
-  high: new Float32Array(rows),
-  spread: new Float32Array(rows),
-  count: new Uint32Array(rows),
-});
-
-const nothing = emptyBlock(0);
-
-/** A bucket to be filled in. Not with zeros: a field that has once held a whole number holds others less cheaply. */
-export const emptyBucket = (): Bucket => ({
-  time: Number.NaN,
-  until: Number.NaN,
-  middle: Number.NaN,
-  low: Number.NaN,
-  high: Number.NaN,
-  spread: Number.NaN,
-  count: 0,
-});

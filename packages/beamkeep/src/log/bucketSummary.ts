@@ -1,4 +1,4 @@
-import type { Bucket } from './bucketRows.js';
+import type { BucketColumns } from './bucketRows.js';
 import { middle } from './middle.js';
 
 /*
@@ -26,25 +26,32 @@ export class BucketSummary {
   constructor(private readonly step: number) {}
 
   /**
-   * Summarises rows of a column into `bucket`, times included.
+   * Summarises rows of a column into a slot of a beam's buckets.
    *
-   * @returns the number of usable rows; where it is 0 the bucket is left as it was
+   * @returns the number of usable rows; where it is 0 the slot is left as it was
    */
-  summarise(time: Float64Array, column: Float64Array, from: number, to: number, bucket: Bucket): number {
+  summarise(
+    time: Float64Array,
+    column: Float64Array,
+    from: number,
+    to: number,
+    into: BucketColumns,
+    slot: number,
+  ): number {
     let first = from;
     while (first < to && Number.isNaN(column[first] as number)) first++;
     if (first === to) return 0;
     let last = to - 1;
     while (Number.isNaN(column[last] as number)) last--;
-    bucket.time = time[first] as number;
-    bucket.until = time[last] as number;
+    into.time[slot] = time[first] as number;
+    into.until[slot] = time[last] as number;
     if (this.step > 0) {
       if (Number.isNaN(this.origin)) this.centreOn(column[first] as number);
-      if (this.byStep(column, first, last + 1, bucket)) return bucket.count;
+      if (this.byStep(column, first, last + 1, into, slot)) return into.count[slot] as number;
     }
-    this.oneByOne(column, first, last + 1, bucket);
-    if (this.step > 0) this.centreOn(bucket.middle);
-    return bucket.count;
+    this.oneByOne(column, first, last + 1, into, slot);
+    if (this.step > 0) this.centreOn(into.middle[slot] as number);
+    return into.count[slot] as number;
   }
 
   private centreOn(reading: number): void {
@@ -53,7 +60,7 @@ export class BucketSummary {
   }
 
   /** By counts; false where a reading stands outside them or between two steps. */
-  private byStep(column: Float64Array, from: number, to: number, bucket: Bucket): boolean {
+  private byStep(column: Float64Array, from: number, to: number, into: BucketColumns, slot: number): boolean {
     const { counts, readings, origin } = this;
     const perStep = 1 / this.step;
     let row = from;
@@ -100,17 +107,17 @@ export class BucketSummary {
       while (counts[next] === 0) next++;
       median = (median + (readings[next] as number)) / 2;
     }
-    bucket.count = count;
-    bucket.middle = median;
-    bucket.low = base;
-    bucket.high = readings[high] as number;
-    bucket.spread = spreadOf(count, sum, squares);
+    into.count[slot] = count;
+    into.middle[slot] = median;
+    into.low[slot] = base;
+    into.high[slot] = readings[high] as number;
+    into.spread[slot] = spreadOf(count, sum, squares);
     counts.fill(0, low, high + 1);
     if (at < edge || at >= stepsCounted - edge) this.centreOn(median);
     return true;
   }
 
-  private oneByOne(column: Float64Array, from: number, to: number, bucket: Bucket): void {
+  private oneByOne(column: Float64Array, from: number, to: number, into: BucketColumns, slot: number): void {
     if (to - from > this.work.length) this.work = new Float64Array(2 * (to - from));
     const { work } = this;
     const base = column[from] as number;
@@ -129,11 +136,11 @@ export class BucketSummary {
       sum += off;
       squares += off * off;
     }
-    bucket.count = count;
-    bucket.middle = middle(work, count);
-    bucket.low = low;
-    bucket.high = high;
-    bucket.spread = low === high ? 0 : spreadOf(count, sum, squares);
+    into.count[slot] = count;
+    into.middle[slot] = middle(work, count);
+    into.low[slot] = low;
+    into.high[slot] = high;
+    into.spread[slot] = low === high ? 0 : spreadOf(count, sum, squares);
   }
 }
 

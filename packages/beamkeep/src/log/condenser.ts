@@ -1,4 +1,4 @@
-import { type Bucket, BucketRows, emptyBucket } from './bucketRows.js';
+import { BucketRows } from './bucketRows.js';
 import { BucketSummary } from './bucketSummary.js';
 import { KeptSamples } from './keptSamples.js';
 import { RunningNoise } from './runningNoise.js';
@@ -45,7 +45,6 @@ export class Condenser {
   readonly kept: KeptSamples;
   private readonly summaries: readonly BucketSummary[];
   private readonly noise: readonly RunningNoise[];
-  private readonly bucket: Bucket = emptyBucket();
   private time: Float64Array = new Float64Array(2 * rowsAtOnce);
   private columns: Float64Array[];
   private rows = 0;
@@ -140,16 +139,18 @@ export class Condenser {
     closed.from = from;
     closed.to = to;
     this.openFrom = to;
-    const { time, columns, bucket } = this;
+    const { time, columns } = this;
     for (let c = 0; c < columns.length; c++) {
-      const usable = (this.summaries[c] as BucketSummary).summarise(time, columns[c] as Float64Array, from, to, bucket);
+      const buckets = this.buckets[c] as BucketRows;
+      const slot = buckets.slot();
+      const summary = this.summaries[c] as BucketSummary;
+      const usable = summary.summarise(time, columns[c] as Float64Array, from, to, buckets.columns, slot);
       closed.count[c] = usable;
+      closed.index[c] = slot;
       closed.score[c] = 0;
       if (usable === 0) continue;
-      const rows = this.buckets[c] as BucketRows;
-      closed.index[c] = rows.length;
-      rows.push(bucket);
-      closed.score[c] = this.scoreOf(c);
+      buckets.accept();
+      closed.score[c] = this.scoreOf(c, slot);
     }
     this.settle(this.closedCount - 2, true);
     if (this.buckets.reduce((sum, { length }) => sum + length, 0) > this.mostBuckets) this.widen();
@@ -172,11 +173,12 @@ export class Condenser {
     }
   }
 
-  private scoreOf(c: number): number {
-    const { low, high } = this.bucket;
-    const score = (this.noise[c] as RunningNoise).score(this.bucket);
+  private scoreOf(c: number, slot: number): number {
+    const { columns } = this.buckets[c] as BucketRows;
+    const score = (this.noise[c] as RunningNoise).score(columns, slot);
     for (const threshold of (this.beams[c] as CondensedBeam).thresholds) {
-      if (low < threshold && threshold <= high) return score + crossing;
+      if ((columns.low[slot] as number) < threshold && threshold <= (columns.high[slot] as number))
+        return score + crossing;
     }
     return score;
   }

@@ -1,4 +1,4 @@
-import type { Bucket } from './bucketRows.js';
+import type { BucketColumns } from './bucketRows.js';
 
 /*
  * How eventful a bucket is: how far its range and its step from the bucket before stand out of what is usual. What is
@@ -19,8 +19,12 @@ export class RunningNoise {
   constructor(private readonly quantum: number) {}
 
   /** How eventful a bucket is: above 1 it is worth its samples. Buckets come in order of time, each once. */
-  score({ middle, low, high, spread, count }: Readonly<Bucket>): number {
+  score(buckets: BucketColumns, slot: number): number {
     const { quantum } = this;
+    const middle = buckets.middle[slot] as number;
+    const range = (buckets.high[slot] as number) - (buckets.low[slot] as number);
+    const spread = buckets.spread[slot] as number;
+    const count = buckets.count[slot] as number;
     const step = Number.isNaN(this.last) ? 0 : Math.abs(middle - this.last);
     this.last = middle;
     let score = 0;
@@ -28,7 +32,7 @@ export class RunningNoise {
       // Of n normal deviates the range is nearly always below 2 sqrt(2 ln n) spreads.
       const usualRange = 3.2 * Math.sqrt(2 * Math.log(Math.max(count, 3))) * this.spread + 2 * quantum;
       const usualStep = 8 * this.step + this.spread + quantum;
-      score = Math.max(ratio(high - low, usualRange), ratio(step, usualStep));
+      score = Math.max(ratio(range, usualRange), ratio(step, usualStep));
     }
     this.buckets++;
     const gain = Math.max(leastGain, 1 / this.buckets);

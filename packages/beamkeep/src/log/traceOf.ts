@@ -1,5 +1,5 @@
 import type { Trace } from '../columns/index.js';
-import type { BucketRows } from './bucketRows.js';
+import type { BucketColumns, BucketRows } from './bucketRows.js';
 import type { Condenser } from './condenser.js';
 import type { KeptBucket, KeptSamples } from './keptSamples.js';
 import type { Scale } from './scale.js';
@@ -42,43 +42,71 @@ export const singleSamples = (rows: number): SingleSamples => ({
   count: new Uint32Array(rows).fill(1),
 });
 
-/** A trace of buckets, and of the samples of eventful ones; the condenser lets go of its buckets. */
+/**
+ * A trace of buckets, and of the samples of eventful ones. It takes over the columns of the buckets: from the last to
+ * the first, each comes to its place, which is never before the one it had.
+ */
 export function traceOfBuckets({ buckets, kept }: Condenser, beam: number, scale: Scale): Trace {
   const rows = buckets[beam] as BucketRows;
   const eventful = kept.buckets.filter((bucket) => bucket.beam === beam);
   const length = eventful.reduce((sum, { count }) => sum + count - 1, rows.length);
-  const trace = {
-    time: new Float64Array(length),
-    until: new Float64Array(length),
-    level: new Float64Array(length),
-    low: new Float32Array(length),
-    high: new Float32Array(length),
-    spread: new Float32Array(length),
-    count: new Uint32Array(length),
-  };
-  let row = 0;
-  let bucket = 0;
-  for (const samples of eventful) {
-    rows.moveInto(trace, row, bucket, samples.bucket, scale);
-    row += samples.bucket - bucket;
-    moveSamples(kept, samples, trace, row, scale);
-    row += samples.count;
-    bucket = samples.bucket + 1;
+  rows.makeRoom(length);
+  const { columns } = rows;
+  let into = length;
+  let end = rows.length;
+  for (const samples of eventful.toReversed()) {
+    const from = samples.bucket + 1;
+    into -= end - from;
+    moveBuckets(columns, into, from, end, scale);
+    into -= samples.count;
+    writeSamples(columns, into, kept, samples, scale);
+    end = samples.bucket;
   }
-  rows.moveInto(trace, row, bucket, rows.length, scale);
-  return trace;
+  moveBuckets(columns, 0, 0, end, scale);
+  const { time, until, middle, low, high, spread, count } = columns;
+  return {
+    time: time.subarray(0, length),
+    until: until.subarray(0, length),
+    level: middle.subarray(0, length),
+    low: low.subarray(0, length),
+    high: high.subarray(0, length),
+    spread: spread.subarray(0, length),
+    count: count.subarray(0, length),
+  };
 }
 
-function moveSamples(kept: KeptSamples, { from, count }: KeptBucket, trace: Trace, row: number, scale: Scale): void {
-  const span = scale.clean - scale.covered;
+/** Moves buckets `from` to `to` (excluded) to row `into`, and makes shares of clean air of their readings. */
+function moveBuckets(columns: BucketColumns, into: number, from: number, to: number, { clean, covered }: Scale): void {
+  for (const column of Object.values(columns)) column.copyWithin(into, from, to);
+  const { middle, low, high, spread } = columns;
+  const span = clean - covered;
+  for (let row = into; row < into + to - from; row++) {
+    const level = ((middle[row] as number) - covered) / span;
+    // Rounded to single precision, the extremes must still hold the median between them.
+    middle[row] = level;
+    low[row] = Math.min(level, ((low[row] as number) - covered) / span);
+    high[row] = Math.max(level, ((high[row] as number) - covered) / span);
+    spread[row] = (spread[row] as number) / span;
+  }
+}
+
+function writeSamples(
+  columns: BucketColumns,
+  into: number,
+  kept: KeptSamples,
+  { from, count }: KeptBucket,
+  { clean, covered }: Scale,
+): void {
   for (let at = 0; at < count; at++) {
+    const row = into + at;
     const time = kept.time[from + at] as number;
-    const level = ((kept.value[from + at] as number) - scale.covered) / span;
-    trace.time[row + at] = time;
-    trace.until[row + at] = time;
-    trace.level[row + at] = level;
-    trace.low[row + at] = level;
-    trace.high[row + at] = level;
-    trace.count[row + at] = 1;
+    const level = ((kept.value[from + at] as number) - covered) / (clean - covered);
+    columns.time[row] = time;
+    columns.until[row] = time;
+    columns.middle[row] = level;
+    columns.low[row] = level;
+    columns.high[row] = level;
+    columns.spread[row] = 0;
+    columns.count[row] = 1;
   }
 }
