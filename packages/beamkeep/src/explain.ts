@@ -1,6 +1,13 @@
 import { type BeamRecord, UsageError } from './columns/index.js';
 import { type FindingJson, findingJson, type RunnerUpJson, runnerUpJson } from './diagnose.js';
-import { type BeamDiagnosis, beforeTests, type CauseWord, diagnoseBeams, localClock } from './diagnosis/index.js';
+import {
+  type BeamDiagnosis,
+  beforeTests,
+  type CauseWord,
+  diagnoseBeams,
+  type Finding,
+  localClock,
+} from './diagnosis/index.js';
 import { type InputReport, type LogSources, type ReadOptions, readTraces } from './log/index.js';
 import {
   type AskedTime,
@@ -94,7 +101,7 @@ export interface BeamExplanationJson {
   readonly unnamedDays: number;
   /** What comes second, and how to part the two; null where nothing looks like the first. */
   readonly runnerUp: RunnerUpJson | null;
-  /** What to do on site, and what would settle the doubt; null where nothing was found. */
+  /** What to do on site, smoke before all, and what would settle the doubt; null where nothing was found. */
   readonly action: string | null;
   readonly settles: string | null;
   /** The same in sentences. */
@@ -242,12 +249,20 @@ function beamJson(
     })),
     unnamedDays: told.unnamed.length,
     runnerUp: first === undefined ? null : (runnerUpJson(first.finding, rivals).runnerUp ?? null),
-    action: first?.finding.action ?? null,
+    action: actionOf(told.causes.map(({ finding }) => finding)),
     settles: first?.finding.settles ?? null,
     words: { recurs, signal, causes },
     cautions,
     assumed: [...beam.assumed, ...record.assumed],
   };
+}
+
+/** What to do about the first; about smoke before that. */
+function actionOf(findings: readonly Finding[]): string | null {
+  const [first] = findings;
+  const smoke = findings.find(({ cause }) => cause === 'smoke-like');
+  if (first === undefined || smoke === undefined || smoke === first) return first?.action ?? null;
+  return `${smoke.action} Then, for ${first.cause}: ${first.action}`;
 }
 
 const iso = (instant: number): string => new Date(instant).toISOString();

@@ -5,6 +5,7 @@ import { convertCommand } from './convert.js';
 import { coveredCommand } from './covered.js';
 import { coverScaleCommand } from './coverScale.js';
 import { diagnoseCommand } from './diagnose.js';
+import { explainCommand } from './explain.js';
 import { planCommand } from './plan.js';
 import { proveCommand } from './prove.js';
 import { respondCommand } from './respond.js';
@@ -15,6 +16,7 @@ import { tradeoffCommand } from './tradeoff.js';
 /** Every command, in the order of the help. */
 export const commands: readonly CommandMaker[] = [
   diagnoseCommand,
+  explainCommand,
   respondCommand,
   convertCommand,
   simulateCommand,

@@ -3,6 +3,7 @@ import type { BeamRecord } from 'beamkeep/columns';
 import type { Site } from 'beamkeep/site';
 import { beamText } from './beam.js';
 import { caution } from './cautions.js';
+import { eventsText } from './events.js';
 import { inputText } from './inputText.js';
 import type { Look } from './look.js';
 import { onlyPossible, ordered } from './ordered.js';
@@ -44,11 +45,11 @@ function overview(beams: readonly BeamDiagnosisJson[], { colours, width }: Look)
 
 /**
  * A diagnosis for people: what stands out, then beam by beam a plot, a table, sentences, the forecast and what was
- * assumed, then what the reader of the log mended, then the cautions.
+ * assumed, then the panel's list where one was given, then what the reader of the log mended, then the cautions.
  */
 export function diagnosisText(answer: DiagnosisJson, { site, records }: Shown, look: Look): string {
   const { colours, width } = look;
-  const { beams, input } = plainly(answer);
+  const { beams, clock: panel, events, input } = plainly(answer);
   const told = clock(site.timeZone);
   const head = wrap(`Times in ${site.timeZone}. Losses are obscuration. ${duties}`, width);
   const sections = beams.map((beam, at) => {
@@ -61,6 +62,7 @@ export function diagnosisText(answer: DiagnosisJson, { site, records }: Shown, l
     `${colours.strong(plain(site.name))}\n${head}`,
     ...(beams.length > 1 ? [overview(beams, look)] : []),
     ...sections,
+    ...(panel === undefined || events === undefined ? [] : [eventsText(panel, events, told, look)]),
     inputText(input, width),
     wrap(caution, width),
   ].join('\n\n')}\n`;

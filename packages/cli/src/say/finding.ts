@@ -3,7 +3,9 @@ import type { CauseWord, Evidence } from 'beamkeep/diagnosis';
 import { meaningOf } from './meaningOf.js';
 import { figure, plural } from './numbers.js';
 import type { Palette } from './palette.js';
+import { explained } from './runnerUp.js';
 import { sureness } from './sureness.js';
+import { table } from './table.js';
 import { type Clock, length, stretch } from './times.js';
 import { wrap } from './wrap.js';
 
@@ -23,24 +25,34 @@ export const findingRow = (finding: FindingJson, told: Clock, colours: Palette):
 
 const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
 
-/** A number with its unit, not to be parted at the end of a line; long times in days, hours and minutes. */
-function measured({ measure, value, unit }: Evidence): string {
-  const amount = unit === 's' && value >= 120 ? length(value * 1000) : `${figure(value)} ${unit}`;
-  return `${measure} ${amount.trimEnd().replaceAll(' ', '\u00a0')}`;
-}
+/** A number with its unit; long times in days, hours and minutes. */
+const amount = ({ value, unit }: Evidence): string =>
+  unit === 's' && value >= 120 ? length(value * 1000) : `${figure(value)} ${unit}`.trimEnd();
 
-/** What a finding rests on: numbers with units, visits, how often it came. */
-function grounds({ evidence, episodes, during }: FindingJson): string {
-  return [
-    ...evidence.map(measured),
-    ...(episodes === undefined ? [] : [`came ${plural(episodes.length, 'time')}`]),
-    ...(during === undefined ? [] : [`while the beam was ${during}`]),
-  ].join('; ');
+/** A number with its unit, not to be parted at the end of a line. */
+const measured = (evidence: Evidence): string => `${evidence.measure} ${amount(evidence).replaceAll(' ', '\u00a0')}`;
+
+/** What a finding rests on beside its numbers: how often it came, visits. */
+const circumstances = ({ episodes, during }: FindingJson): string[] => [
+  ...(episodes === undefined ? [] : [`came ${plural(episodes.length, 'time')}`]),
+  ...(during === undefined ? [] : [`while the beam was ${during}`]),
+];
+
+/** What a finding rests on: numbers with units, how often it came, visits. Number by number where it is explained. */
+function grounds(finding: FindingJson, width: number): string[] {
+  const indent = '      ';
+  const rest = circumstances(finding);
+  if (finding.runnerUp !== undefined && finding.evidence.length > 0) {
+    const rows = finding.evidence.map((each) => [each.measure, amount(each)]);
+    return [table(rows, indent), ...rest.map((each) => `${indent}${each}`)];
+  }
+  const found = [...finding.evidence.map(measured), ...rest].join('; ');
+  return found === '' ? [] : [wrap(found, width, indent, indent)];
 }
 
 /**
  * The findings of one cause in sentences: each with its summary and its evidence, then what to do and what would
- * settle it, said once where it is the same for all.
+ * settle it (and what comes second, where that was asked for), said once where it is the same for all.
  */
 export function causeText(
   cause: CauseWord,
@@ -51,15 +63,18 @@ export function causeText(
 ): string {
   const severity = findings[0]?.severity ?? 'note';
   const paragraph = (head: string, text: string) => wrap(`${head} ${sentence(text)}`, width, '    ', '      ');
-  const advice = ({ action, settles }: FindingJson) => `${action}\n${settles}`;
+  const advice = ({ action, settles, runnerUp }: FindingJson) => JSON.stringify([action, settles, runnerUp]);
   const lines = [`  ${colours[severity](cause)} (${meaningOf(cause)})`];
   findings.forEach((finding, at) => {
     const next = findings[at + 1];
     lines.push(paragraph(`${when(finding, told)}, ${sureness(finding)}:`, finding.summary));
-    const found = grounds(finding);
-    if (found !== '') lines.push(wrap(found, width, '      ', '      '));
+    lines.push(...grounds(finding, width));
     if (next !== undefined && advice(next) === advice(finding)) return;
-    lines.push(paragraph('What to do:', finding.action), paragraph('What settles it:', finding.settles));
+    lines.push(
+      paragraph('What to do:', finding.action),
+      paragraph('What settles it:', finding.settles),
+      ...explained(finding, told, width),
+    );
   });
   return lines.join('\n');
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { wrap } from './wrap.js';
+import { unparted, wrap } from './wrap.js';
 
 describe('wrap', () => {
   it('breaks between words and leads the other lines', () => {
@@ -16,5 +16,12 @@ describe('wrap', () => {
       }),
       { seed: 3 },
     );
+  });
+});
+
+describe('unparted', () => {
+  it('keeps numbers with their units', () => {
+    expect(wrap(unparted('some 7 h about'), 7)).toBe('some\n7 h\nabout');
+    expect(unparted('14.2 %, 60 s, 3 days and 2 hours')).toBe('14.2\u00a0%, 60\u00a0s, 3\u00a0days and 2 hours');
   });
 });

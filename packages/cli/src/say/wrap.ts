@@ -18,3 +18,7 @@ export function wrap(text: string, width: number, first = '', hanging = first): 
   }
   return [...lines, line].join('\n').replaceAll('\u00a0', ' ');
 }
+
+/** Numbers kept together with their units at the end of a line. */
+export const unparted = (text: string): string =>
+  text.replace(/(\d) (%|dB|[dhms]|min|mm|days?)(?![\w])/g, '$1\u00a0$2');
