@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { addCell, type Desk, desk, everyKind, openSmall, plotsDrawn, settled } from './notebook.js';
+import { addCell, type Desk, desk, eventually, everyKind, openSmall, plotsDrawn, settled } from './notebook.js';
 
 /** What axe finds, and the first place of each. What stands inside a picture (role img) is hidden from readers. */
 async function violations(page: Page): Promise<(string | undefined)[][]> {
@@ -50,12 +50,12 @@ describe('for everyone', () => {
     const whole = await where.textContent();
     await page.locator('.lanes').first().focus();
     await page.keyboard.press('n');
-    await expect.poll(() => page.locator('.chosen').textContent()).toMatch(/^1 /);
+    await eventually(() => page.locator('.chosen').textContent()).toMatch(/^1 /);
     await page.keyboard.press('+');
     await page.keyboard.press('ArrowRight');
-    await expect.poll(() => where.textContent()).not.toBe(whole);
+    await eventually(() => where.textContent()).not.toBe(whole);
     await page.keyboard.press('0');
-    await expect.poll(() => where.textContent()).toBe(whole);
+    await eventually(() => where.textContent()).toBe(whole);
     await close();
   });
 

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Desk, desk, dropFiles, type OpenNotebook, plotsDrawn } from './notebook.js';
+import { type Desk, desk, dropFiles, eventually, type OpenNotebook, plotsDrawn } from './notebook.js';
 import { smallLog, smallSite } from './smallLog.js';
 import { workbook } from './workbook.js';
 
@@ -56,9 +56,9 @@ describe('files from outside', () => {
   it('a site file that cannot be used names the key', async () => {
     const { page } = open;
     await dropFiles(page, [{ name: 'hall.json', text: smallSite().replace('"separation"', '"seperation"') }]);
-    await expect
-      .poll(() => page.locator('.cell-log .trouble').textContent())
-      .toMatch(/hall\.json.*seperation.*separation/);
+    await eventually(() => page.locator('.cell-log .trouble').textContent()).toMatch(
+      /hall\.json.*seperation.*separation/,
+    );
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.locator('table.beams', { hasText: 'north' }).waitFor();
   });
@@ -71,10 +71,23 @@ describe('files from outside', () => {
     const { page } = open;
     await dropFiles(page, [{ name: 'odd.csv.gz', text }]);
     const told = page.locator('.cell-log .trouble .told');
-    await expect.poll(() => told.textContent()).toMatch(/odd\.csv\.gz/);
+    await eventually(() => told.textContent()).toMatch(/odd\.csv\.gz/);
     await expect(told.textContent()).resolves.not.toMatch(/at .*\.js/);
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.locator('table.beams', { hasText: 'north' }).waitFor();
+  });
+
+  it('a panel’s list is joined to the log, and said where there is none', async () => {
+    const { page } = open;
+    await eventually(() => page.locator('.cell-events').textContent()).toMatch(/Drop the panel’s list/);
+    await dropFiles(page, [
+      {
+        name: 'panel.csv',
+        text: 'time,beam,what\n2027-06-04T09:36:00Z,north,fault\n2027-06-05T09:00:00Z,south,fire\n',
+      },
+    ]);
+    await eventually(() => page.locator('.cell-events tbody tr').count()).toBe(2);
+    await expect(page.locator('.cell-events tbody').textContent()).resolves.toMatch(/north.*fault.*south.*fire/s);
   });
 
   it('stops a long reading for good', async () => {
@@ -84,7 +97,7 @@ describe('files from outside', () => {
     await writeFile(path, `${header}\n${`${lines.join('\n')}\n`.repeat(60)}`);
     await page.getByLabel('Log files and site file').setInputFiles(path);
     await page.locator('.progress').getByRole('button', { name: 'Stop' }).click();
-    await expect.poll(() => page.locator('.cell-log .trouble').textContent()).toMatch(/Reading was stopped/);
+    await eventually(() => page.locator('.cell-log .trouble').textContent()).toMatch(/Reading was stopped/);
     await expect(page.locator('table.beams').count()).resolves.toBe(0);
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.locator('table.beams', { hasText: 'north' }).waitFor();
@@ -120,7 +133,7 @@ describe('workbooks', () => {
       .slice(0, 4 * 1440)
       .map((line) => line.split(','));
     await dropFiles(page, [{ name: 'hall.xlsx', text: workbook(rows) }, site]);
-    await expect.poll(() => page.locator('.cell-log .answer').textContent()).toMatch(/hall\.xlsx holds 5,760 lines/);
+    await eventually(() => page.locator('.cell-log .answer').textContent()).toMatch(/hall\.xlsx holds 5,760 lines/);
   });
 });
 

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { addCell, type Desk, desk, openSmall, plotsDrawn, settled } from './notebook.js';
+import { addCell, type Desk, desk, eventually, openSmall, plotsDrawn, settled } from './notebook.js';
 
 let here: Desk;
 beforeAll(async () => {
@@ -24,9 +24,9 @@ describe('what is kept', () => {
     await page.locator('.cell-units').getByRole('button', { name: 'remove' }).click();
     await expect(page.locator('.cell').count()).resolves.toBe(count - 1);
     await page.keyboard.press('Control+z');
-    await expect.poll(() => page.locator('.cell').count()).toBe(count);
+    await eventually(() => page.locator('.cell').count()).toBe(count);
     await page.keyboard.press('Control+Shift+z');
-    await expect.poll(() => page.locator('.cell').count()).toBe(count - 1);
+    await eventually(() => page.locator('.cell').count()).toBe(count - 1);
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.locator('.cell-units').getByRole('button', { name: 'up' }).click();
     await page.locator('.cell-units').getByRole('button', { name: 'fold', exact: true }).click();
@@ -99,7 +99,7 @@ describe('what is kept', () => {
   it('opens without a network at the second visit', async () => {
     const { page, close } = await openSmall(here);
     await page.evaluate('navigator.serviceWorker.ready');
-    await expect.poll(() => page.evaluate('navigator.serviceWorker.controller !== null')).toBe(true);
+    await eventually(() => page.evaluate('navigator.serviceWorker.controller !== null')).toBe(true);
     await page.context().setOffline(true);
     await page.reload();
     await settled(page);

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-import { inject } from 'vitest';
+import { expect, inject } from 'vitest';
 import { type Served, serveFolder } from './serveFolder.js';
 import { smallLog, smallSite } from './smallLog.js';
 
@@ -66,6 +66,9 @@ export async function desk(): Promise<Desk> {
     },
   };
 }
+
+/** Looks again and again until what it sees is as expected; a busy machine gets time for it. */
+export const eventually = <T>(look: () => T) => expect.poll(look, { timeout: 30_000 });
 
 /** Waits until the log is read and every plot is drawn. */
 export async function settled(page: Page): Promise<void> {

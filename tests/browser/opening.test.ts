@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Desk, desk, type OpenNotebook, settled } from './notebook.js';
+import { type Desk, desk, eventually, type OpenNotebook, settled } from './notebook.js';
 
 let here: Desk;
 let open: OpenNotebook;
@@ -17,7 +17,7 @@ describe('a fresh visit', () => {
     await expect(page.locator('table.beams tbody tr').count()).resolves.toBe(4);
     await expect(page.locator('.cell-findings').textContent()).resolves.toMatch(/Knocked out of aim/);
     await expect(page.locator('.cell-findings').textContent()).resolves.toMatch(/Cannot be told from smoke/);
-    await expect.poll(() => page.locator('.cell-margin .plot').count()).toBe(4);
+    await eventually(() => page.locator('.cell-margin .plot').count()).toBe(4);
   });
 
   it('draws and tells time on the clock of the site', async () => {
@@ -36,10 +36,38 @@ describe('a fresh visit', () => {
       .first()
       .getByText('Show on the plot')
       .click();
-    await expect.poll(() => where.textContent()).not.toBe(whole);
+    await eventually(() => where.textContent()).not.toBe(whole);
     await expect(page.locator('.chosen').textContent()).resolves.toMatch(/Cannot be told from smoke/);
     await page.getByRole('button', { name: 'Whole log' }).click();
-    await expect.poll(() => where.textContent()).toBe(whole);
+    await eventually(() => where.textContent()).toBe(whole);
+  });
+
+  it('answers the complaint: why on Tuesdays at twenty to seven?', async () => {
+    const { page } = open;
+    const then = page.locator('.cell-why .then', { hasText: 'Beam B3' });
+    await eventually(() => then.textContent()).toMatch(/keeps to Tuesdays/);
+    await expect(then.textContent()).resolves.toMatch(/treat as fire/);
+    await page.locator('.cell-why').getByLabel('A time').fill('half past never');
+    await page.locator('.cell-why').getByRole('button', { name: 'Ask' }).click();
+    await eventually(() => page.locator('.cell-why .trouble').textContent()).toMatch(/half past never/);
+  });
+
+  it('asks about a place that is clicked in the plots', async () => {
+    const { page } = open;
+    await page.locator('.cell-why').getByLabel('A time').fill('');
+    await page.locator('.cell-why').getByRole('button', { name: 'Ask' }).click();
+    await page
+      .locator('.lane')
+      .nth(2)
+      .locator('.plot')
+      .click({ position: { x: 500, y: 200 } });
+    await eventually(() => page.locator('.cell-why').textContent()).toMatch(/Asked about \d+ \w+ 2027, \d\d:\d\d/);
+  });
+
+  it('lays the panel’s list beside the log', async () => {
+    const { page } = open;
+    await expect(page.locator('.cell-events tbody tr').count()).resolves.toBe(38);
+    await expect(page.locator('.cell-events .answer').textContent()).resolves.toMatch(/140 s ahead/);
   });
 
   it('switches obscuration, level and loss', async () => {
@@ -50,7 +78,7 @@ describe('a fresh visit', () => {
       ['obscuration %', 'obscuration [%]'],
     ] as const) {
       await page.locator('.cell-signal').getByLabel(scale, { exact: true }).check();
-      await expect.poll(() => page.locator('.cell-signal .ytitle').first().textContent()).toBe(title);
+      await eventually(() => page.locator('.cell-signal .ytitle').first().textContent()).toBe(title);
     }
   });
 
@@ -72,7 +100,7 @@ describe('a fresh visit', () => {
   it('shows the stretch in sight as a table', async () => {
     const { page } = open;
     await page.getByText('The stretch in sight as a table').click();
-    await expect.poll(() => page.locator('.cell-signal .table tbody tr').count()).toBe(24);
+    await eventually(() => page.locator('.cell-signal .table tbody tr').count()).toBe(24);
     await expect(page.locator('.cell-signal .table thead').textContent()).resolves.toBe('fromB1B2B3B4');
   });
 
@@ -81,19 +109,19 @@ describe('a fresh visit', () => {
     const cell = page.locator('.cell-units');
     await cell.getByLabel('Value').fill('35');
     await cell.getByLabel('Smoke crossed [m]').fill('50');
-    await expect.poll(() => cell.locator('tr', { hasText: 'loss per metre' }).textContent()).toMatch(/0\.03742/);
+    await eventually(() => cell.locator('tr', { hasText: 'loss per metre' }).textContent()).toMatch(/0\.03742/);
     await cell.getByLabel('Value').fill('-1');
-    await expect.poll(() => cell.textContent()).toMatch(/must|0 or more/);
+    await eventually(() => cell.textContent()).toMatch(/must|0 or more/);
   });
 
   it('shows the way in five steps that can be skipped for good', async () => {
     const first = await here.open({ firstSteps: true });
     const guide = first.page.getByLabel('First steps');
     for (let step = 1; step <= 5; step++) {
-      await expect.poll(() => guide.textContent()).toMatch(new RegExp(`^${step} of 5`));
+      await eventually(() => guide.textContent()).toMatch(new RegExp(`^${step} of 5`));
       await guide.getByRole('button', { name: step < 5 ? 'Next' : 'Done' }).click();
     }
-    await expect.poll(() => guide.count()).toBe(0);
+    await eventually(() => guide.count()).toBe(0);
     await first.page.reload();
     await first.page.locator('.cell').first().waitFor();
     expect(await guide.count()).toBe(0);

@@ -1,5 +1,8 @@
 import {
+  type DiagnosisJson,
   diagnose,
+  type ExplanationJson,
+  explanationOf,
   type LogSource,
   type PlanAnswer,
   type PlanRequest,
@@ -11,6 +14,7 @@ import {
   UsageError,
 } from 'beamkeep';
 import { type BeamRecord, type Channel, rowAt, type Trace } from 'beamkeep/columns';
+import { panelEntries } from 'beamkeep/log';
 import type { Site } from 'beamkeep/site';
 import { expose, transfer } from 'comlink';
 import type { LessonWord, Scale } from '../sheet/sheet.js';
@@ -21,7 +25,7 @@ import { gapIntervals, outline } from './outline.js';
 import { type Peeked, peeked } from './peek.js';
 import { type RuleSetTold, ruleSetsTold } from './planOf.js';
 import { canBeRefined, type RawFile, rawFile } from './rawSamples.js';
-import type { BeamSignalled, Line, LogFile, Progress, Reading, TableRow, Window } from './reading.js';
+import type { BeamSignalled, Line, LogFile, Progress, Reading, SmallFile, TableRow, Window } from './reading.js';
 import { readingOf } from './readingOf.js';
 import { scaled } from './scaled.js';
 import { signalled } from './signalled.js';
@@ -45,6 +49,7 @@ interface Held {
   readonly site: Site;
   readonly zone: SiteZone;
   readonly records: ReadonlyMap<string, BeamRecord>;
+  readonly diagnosis: DiagnosisJson;
   readonly files: readonly LogFile[];
   /** For looking closer than the traces do; undefined where that cannot be. */
   readonly raw: RawFile | undefined;
@@ -52,15 +57,16 @@ interface Held {
 
 let held: Held | undefined;
 
-function record(beam: string): BeamRecord {
-  const found = held?.records.get(beam);
-  if (!found) throw new Error(`no beam "${beam}" was read`);
-  return found;
+/** What was read. */
+function open(): Held {
+  if (!held) throw new Error('nothing was read yet');
+  return held;
 }
 
-function zone(): SiteZone {
-  if (!held) throw new Error('nothing was read yet');
-  return held.zone;
+function record(beam: string): BeamRecord {
+  const found = open().records.get(beam);
+  if (!found) throw new Error(`no beam "${beam}" was read`);
+  return found;
 }
 
 /** A quantity logged beside the beam, as a trace: so the same outline serves. */
@@ -113,7 +119,7 @@ function lineOf(
   value: (level: number) => number,
 ): Line {
   const { time, level } = outline(trace, from, to, buckets, gap);
-  const clock = Array.from(time, zone().wall);
+  const clock = Array.from(time, open().zone.wall);
   const drawn = level.map(value);
   return transfer({ time, clock, value: drawn }, [time.buffer, drawn.buffer]);
 }
@@ -139,23 +145,25 @@ const bench = {
    * Reads and diagnoses a log.
    *
    * @param given the files of the log, plain, gzipped or workbooks
-   * @param siteText the site file
-   * @param siteName its name, for messages
+   * @param siteFile the site file
+   * @param events the panel's list of what it signalled
    * @param tell told how far it has come
-   * @throws UsageError when the log or the site cannot be used
+   * @throws UsageError when the log, the site or the list cannot be used
    */
   async read(
     given: readonly LogFile[],
-    siteText: string,
-    siteName: string,
+    siteFile: SmallFile,
+    events: SmallFile | null,
     tell: (progress: Progress) => void,
   ): Promise<Reading> {
     const began = performance.now();
-    const site = parseSite(siteText, siteName);
+    const site = parseSite(siteFile.text, siteFile.name);
     const files = await Promise.all(given.map(plainFile));
     const total = files.reduce((sum, { blob }) => sum + blob.size, 0);
     let told = Number.NEGATIVE_INFINITY;
     const { diagnosis, records } = await diagnose(sourcesOf(files), site, {
+      explain: true,
+      events: events ? panelEntries(events.text, events.name, site) : undefined,
       onProgress(done) {
         const now = performance.now();
         if (now - told < tellEvery && done < total) return;
@@ -169,6 +177,7 @@ const bench = {
       site,
       zone: siteZone(site.timeZone),
       records: new Map(records.map((one) => [one.id, one])),
+      diagnosis,
     };
     return readingOf({
       names: files.map(({ name }) => name),
@@ -180,12 +189,29 @@ const bench = {
     });
   },
 
-  /** What the equipment would have signalled: the log is read once more, sample by sample. */
+  /**
+   * What the equipment would have signalled: the log is read once more, sample by sample. A reset in the panel's list
+   * ends a held fire signal, as a visit of the site file does.
+   */
   async response(): Promise<BeamSignalled[]> {
-    if (!held) throw new Error('nothing was read yet');
-    const { files, site, records } = held;
-    const { beams } = await respond(sourcesOf(files), site);
+    const { files, site, records, diagnosis } = open();
+    const resets = (diagnosis.events ?? [])
+      .filter(({ what }) => what.toLowerCase() === 'reset')
+      .map(({ at, beam }) => ({ time: Date.parse(at), work: 'reset' as const, ...(beam === null ? {} : { beam }) }));
+    const { beams } = await respond(sourcesOf(files), { ...site, visits: [...site.visits, ...resets] });
     return beams.map((beam) => signalled(beam, records.get(beam.id)?.trace.until.at(-1) ?? Number.NaN));
+  },
+
+  /**
+   * Why then? What the signal did at a time, what recurs at that hour, what it is and what comes second.
+   *
+   * @param at an instant or a time of day in words, "Tue 06:40"
+   * @param beam a beam, or null for all
+   * @throws UsageError when the time is none, or lies outside the log
+   */
+  explain(at: string, beam: string | null): ExplanationJson {
+    const { records, site, diagnosis } = open();
+    return explanationOf([...records.values()], site, diagnosis.input, { at, ...(beam === null ? {} : { beam }) });
   },
 
   /** The line of a beam within a window, on a scale. */
@@ -213,7 +239,7 @@ const bench = {
 
   /** A beam folded at midnight. */
   dayFold(beam: string): DayFold {
-    const fold = dayFold(record(beam).trace, zone(), foldRows);
+    const fold = dayFold(record(beam).trace, open().zone, foldRows);
     return transfer(fold, [fold.level.buffer]);
   },
 
@@ -225,8 +251,7 @@ const bench = {
 
   /** What the thresholds of the site mean. */
   thresholds(): ThresholdsJson {
-    if (!held) throw new Error('nothing was read yet');
-    return thresholds(held.site);
+    return thresholds(open().site);
   },
 
   /** A lesson at some settings. */
@@ -246,7 +271,7 @@ const bench = {
 
   /** A beam day by day, some stretches left out. */
   dailyLevels(beam: string, leftOut: readonly (readonly [number, number])[]): DailyLevels {
-    const days = dailyLevels(record(beam).trace, zone(), leftOut);
+    const days = dailyLevels(record(beam).trace, open().zone, leftOut);
     return transfer(days, [days.middle.buffer, days.low.buffer]);
   },
 };

@@ -1,4 +1,6 @@
-import type { Finding } from 'beamkeep/diagnosis';
+import type { RunnerUpJson } from 'beamkeep';
+import type { CauseWord, Finding } from 'beamkeep/diagnosis';
+import type { DetectorState } from 'beamkeep/response';
 import type { Site } from 'beamkeep/site';
 
 /*
@@ -12,6 +14,12 @@ export interface LogFile {
   readonly blob: Blob;
 }
 
+/** A small file as text, with its name for messages. */
+export interface SmallFile {
+  readonly name: string;
+  readonly text: string;
+}
+
 /** How far the reading has come. */
 export interface Progress {
   /** Bytes read of `total`, as the files stand (packed, when they are). */
@@ -23,6 +31,8 @@ export interface Progress {
 export interface NumberedFinding extends Finding {
   readonly number: number;
   readonly beam: string;
+  /** What comes second, and how to part the two on site. */
+  readonly runnerUp?: RunnerUpJson;
 }
 
 /** When the margin is gone, as the diagnosis tells it. */
@@ -35,6 +45,20 @@ export interface Forecast {
   readonly low: string;
   /** Null when the end is open. */
   readonly high: string | null;
+}
+
+/** An entry of the panel's list, joined to what the log shows then. */
+export interface EventTold {
+  /** On the log's clock [ms]. */
+  readonly at: number;
+  /** Beam of the entry; null for all. */
+  readonly beam: string | null;
+  readonly what: string;
+  /** State that the settings give; null where the log holds no sample. */
+  readonly state: DetectorState | null;
+  /** The finding at that time. */
+  readonly finding: { readonly number: number; readonly cause: CauseWord } | null;
+  readonly words: string;
 }
 
 /** What was read of one beam; instants and levels are NaN where the log holds no sample of it. */
@@ -74,6 +98,10 @@ export interface Reading {
   readonly site: Site;
   readonly beams: readonly BeamReading[];
   readonly input: InputTold;
+  /** The panel's list, joined to the log; empty where none was given. */
+  readonly events: readonly EventTold[];
+  /** How the panel's clock stands to the log's, in words; null without a list. */
+  readonly clock: string | null;
   /** The first and the last sample of all beams. */
   readonly from: number;
   readonly to: number;

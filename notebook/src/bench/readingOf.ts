@@ -1,7 +1,7 @@
 import type { DiagnosisJson } from 'beamkeep';
 import type { BeamRecord } from 'beamkeep/columns';
 import type { Site } from 'beamkeep/site';
-import type { BeamReading, NumberedFinding, Reading } from './reading.js';
+import type { BeamReading, EventTold, NumberedFinding, Reading } from './reading.js';
 
 /** What the reading is put together from. */
 export interface Read {
@@ -40,12 +40,30 @@ export function readingOf({ names, bytes, site, diagnosis, records, seconds }: R
       assumed: beam.assumed,
     };
   });
+  const numbered = beams.flatMap(({ findings }) => findings);
+  const events = (diagnosis.events ?? []).map(({ at, beam, what, state, finding, words }): EventTold => {
+    const found =
+      finding &&
+      numbered.find(
+        (one) => one.beam === finding.beam && one.cause === finding.cause && one.start === Date.parse(finding.start),
+      );
+    return {
+      at: Date.parse(at),
+      beam,
+      what,
+      state,
+      finding: found ? { number: found.number, cause: found.cause } : null,
+      words,
+    };
+  });
   return {
     names,
     bytes,
     site,
     beams,
     input: diagnosis.input,
+    events,
+    clock: diagnosis.clock?.words ?? null,
     from: Math.min(...beams.map(({ from }) => from).filter(Number.isFinite)),
     to: Math.max(...beams.map(({ to }) => to).filter(Number.isFinite)),
     seconds,

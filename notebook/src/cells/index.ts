@@ -1,6 +1,7 @@
 import type { Kind } from '../sheet/sheet.js';
 import { CautionsCell } from './cautions/CautionsCell.js';
 import type { CellView } from './cellView.js';
+import { EventsCell } from './events/EventsCell.js';
 import { FindingsCell } from './findings/FindingsCell.js';
 import { FoldCell } from './fold/FoldCell.js';
 import { LessonCell } from './lesson/LessonCell.js';
@@ -12,12 +13,15 @@ import { SignalCell } from './signal/SignalCell.js';
 import { SpectrumCell } from './spectrum/SpectrumCell.js';
 import { ThresholdsCell } from './thresholds/ThresholdsCell.js';
 import { UnitsCell } from './units/UnitsCell.js';
+import { WhyCell } from './why/WhyCell.js';
 
 /** Every kind of cell, in the order in which a worksheet usually has them. */
 export const cellViews: { readonly [K in Kind]: CellView<K> } = {
   log: { question: 'What does the log hold?', about: 'a log and its site', View: LogCell },
   signal: { question: 'What did the beams receive?', about: 'the received signal of every beam', View: SignalCell },
   findings: { question: 'Why?', about: 'what the log says, and why', View: FindingsCell },
+  why: { question: 'Why then?', about: 'what happened at a time of day, or at a moment', View: WhyCell },
+  events: { question: 'What did the panel say?', about: 'the panel’s list beside the log', View: EventsCell },
   margin: {
     question: 'How long until the margin is gone?',
     about: 'what is left of the margin, and until when',

@@ -12,10 +12,13 @@ const steps: readonly (readonly [cell: string, words: string])[] = [
     'Each lane is one beam; its bars name what was found. Draw across a lane with the pointer to zoom in, click a bar to choose it. B3 passes its alarm line twice: choose the bar there.',
   ],
   [
-    'findings',
-    'Here is why: what was found, how sure it is, on what evidence, what to do, and what would settle it. Whatever cannot be told from smoke says so, and is treated as fire.',
+    'why',
+    'Ask about a time, or click a place in the plots. Here Tuesdays at twenty to seven are asked about: read what keeps to that hour, what it is, and what cannot be told from smoke.',
   ],
-  ['margin', 'What each beam has left before dirt, aim and heat use up its margin, and until when.'],
+  [
+    'findings',
+    'All that was found: how sure it is, on what evidence, what to do, and what would settle it. Below stands what each beam has left before dirt, aim and heat use up its margin, and until when.',
+  ],
   [
     'log',
     'Your turn: drop your own log and its site file on the first cell. Without a site file it asks what the columns are. Nothing leaves this machine.',

@@ -1,6 +1,6 @@
 import { severities } from 'beamkeep/diagnosis';
 import type { Data, Layout, Shape } from 'plotly.js-dist-min';
-import type { Line, NumberedFinding, Signalled, Window } from '../bench/reading.js';
+import type { EventTold, Line, NumberedFinding, Signalled, Window } from '../bench/reading.js';
 import { scaledThreshold } from '../bench/scaled.js';
 import type { SiteZone } from '../bench/siteZone.js';
 import type { Scale } from '../sheet/sheet.js';
@@ -41,6 +41,8 @@ export interface Lane {
   readonly chosen: number | null;
   /** What the equipment would have signalled: a row of its own under the findings; null where it is not shown. */
   readonly signalled: readonly Signalled[] | null;
+  /** Entries of the panel's list that concern this beam. */
+  readonly events: readonly EventTold[];
   readonly window: Window;
   readonly zone: SiteZone;
   /** Whether the time labels stand under this lane. */
@@ -123,6 +125,7 @@ export function laneFigure(lane: Lane, width: number, colours: Palette): Figure 
       lineTrace(line, lane.steps, colours),
       ...bars(lane, width - l - r, colours),
       ...states(lane, width - l - r, colours),
+      ...panel(lane, range, colours),
     ],
     layout,
   };
@@ -257,6 +260,32 @@ function states(lane: Lane, pixels: number, colours: Palette): Data[] {
     } as unknown as Data,
   ];
 }
+
+/** Entries of the panel's list as marks at the top of the line: each kind has a shape of its own. */
+function panel({ events, window, zone }: Lane, range: readonly [number, number], colours: Palette): Data[] {
+  const inSight = events.filter(({ at }) => at >= window.from && at <= window.to);
+  if (inSight.length === 0) return [];
+  return [
+    {
+      type: 'scatter',
+      mode: 'markers',
+      x: inSight.map(({ at }) => zone.wall(at)),
+      y: inSight.map(() => range[1] - 0.05 * (range[1] - range[0])),
+      marker: {
+        symbol: inSight.map(({ what }) => shapes[what.toLowerCase()] ?? 'x-thin-open'),
+        size: 8,
+        color: colours.warm,
+        line: { color: colours.warm, width: 1.3 },
+      },
+      hovertext: inSight.map(({ what, words }) => plain(`panel: ${what}. ${words}`.slice(0, 160))),
+      hoverinfo: 'text',
+      name: 'panel',
+    } as unknown as Data,
+  ];
+}
+
+/** Shapes of what a panel signals; other words are a cross. */
+const shapes: Readonly<Record<string, string>> = { fire: 'triangle-down', fault: 'diamond-open', reset: 'circle-open' };
 
 /** Names of a state, the longest first. A fire that lasts to the end was never reset, as far as is known. */
 const stateNames = (state: 'fire' | 'fault', last: boolean): string[] =>

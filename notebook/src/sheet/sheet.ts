@@ -35,9 +35,9 @@ const logFrom = v.variant('from', [
 ]);
 export type LogFrom = v.InferOutput<typeof logFrom>;
 
-/** A site file, kept word for word. */
-const siteText = v.strictObject({ name: v.string(), text: v.string() });
-export type SiteText = v.InferOutput<typeof siteText>;
+/** A small file, kept word for word. */
+const smallText = v.strictObject({ name: v.string(), text: v.string() });
+export type SmallText = v.InferOutput<typeof smallText>;
 
 const verdictOnFinding = v.strictObject({
   verdict: v.picklist(verdicts),
@@ -50,7 +50,12 @@ export type VerdictOnFinding = v.InferOutput<typeof verdictOnFinding>;
 /** Settings of each kind of cell. */
 export const settingsOf = {
   note: v.strictObject({ text: v.string() }),
-  log: v.strictObject({ log: logFrom, site: v.nullable(siteText) }),
+  log: v.strictObject({
+    log: logFrom,
+    site: v.nullable(smallText),
+    /** The panel's list of what it signalled, kept word for word. */
+    events: v.optional(v.nullable(smallText), null),
+  }),
   signal: v.strictObject({
     scale: v.picklist(scales),
     /** Whether the axis reaches to the thresholds or just holds the data. */
@@ -67,6 +72,12 @@ export const settingsOf = {
     /** By `verdictKey` of the finding. */
     verdicts: v.record(v.string(), verdictOnFinding),
   }),
+  why: v.strictObject({
+    /** The time asked about, in words: "Tue 06:40"; empty: the moment last clicked in the plots. */
+    at: v.string(),
+    beam: v.nullable(v.string()),
+  }),
+  events: v.strictObject({}),
   margin: v.strictObject({}),
   fold: v.strictObject({ scale: v.picklist(scales), beam: v.nullable(v.string()) }),
   spectrum: v.strictObject({ beam: v.nullable(v.string()) }),
@@ -113,9 +124,11 @@ export interface Sheet {
 /** Settings of a new cell. */
 export const freshSettings: Settings = {
   note: { text: '' },
-  log: { log: { from: 'nothing' }, site: null },
+  log: { log: { from: 'nothing' }, site: null, events: null },
   signal: { scale: 'obscuration', reach: 'data', temperature: true, states: true, without: null },
   findings: { least: 'note', verdicts: {} },
+  why: { at: '', beam: null },
+  events: {},
   margin: {},
   fold: { scale: 'obscuration', beam: null },
   spectrum: { beam: null },
@@ -139,8 +152,9 @@ export function newId(): string {
 export const freshSheet = (log: LogFrom = { from: 'nothing' }): Sheet => ({
   title: 'Worksheet',
   cells: [
-    freshCell('log', { log, site: null }),
+    freshCell('log', { log, site: null, events: null }),
     freshCell('signal'),
+    freshCell('why'),
     freshCell('findings'),
     freshCell('margin'),
     freshCell('fold'),

@@ -2,7 +2,7 @@ import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { proxy, type Remote } from 'comlink';
 import type { Bench } from '../bench/bench.js';
 import { type OpenBench, openBench } from '../bench/openBench.js';
-import type { BeamSignalled, LogFile, Progress, Reading, Window } from '../bench/reading.js';
+import type { BeamSignalled, LogFile, Progress, Reading, SmallFile, Window } from '../bench/reading.js';
 import type { Cell, Settings } from '../sheet/sheet.js';
 import { demo } from './demo.js';
 import { fromShelf } from './shelf.js';
@@ -29,6 +29,8 @@ export interface Desk {
   readonly window: Signal<Window | null>;
   /** The instant under the pointer. */
   readonly cursor: Signal<number | null>;
+  /** The instant last clicked in the plots. */
+  readonly asked: Signal<number | null>;
   /** Number of the chosen finding. */
   readonly chosen: Signal<number | null>;
   /** What the equipment would have signalled, once that is worked out; null until then. */
@@ -69,6 +71,7 @@ function newDesk(): Desk {
   const state = signal<LogState>({ is: 'nothing' });
   const window = signal<Window | null>(null);
   const cursor = signal<number | null>(null);
+  const asked = signal<number | null>(null);
   const chosen = signal<number | null>(null);
   const signalled = signal<readonly BeamSignalled[] | null>(null);
   let open: OpenBench | undefined;
@@ -81,6 +84,7 @@ function newDesk(): Desk {
     open = undefined;
     window.value = null;
     cursor.value = null;
+    asked.value = null;
     chosen.value = null;
     signalled.value = null;
     turn++;
@@ -89,7 +93,7 @@ function newDesk(): Desk {
 
   async function start(settings: Settings['log']): Promise<void> {
     const mine = clear();
-    const { log, site } = settings;
+    const { log, site, events } = settings;
     if (log.from === 'nothing') {
       state.value = { is: 'nothing' };
       return;
@@ -100,9 +104,10 @@ function newDesk(): Desk {
       const files = whole?.files ?? (log.from === 'shelf' ? await fromShelf(log.key) : undefined);
       if (mine !== turn) return;
       const sited = site ?? whole?.site;
+      const listed = events ?? (site ? null : (whole?.events ?? null));
       if (!files) state.value = { is: 'lost', names: log.from === 'shelf' ? log.names : [] };
       else if (!sited) state.value = { is: 'unsited', files };
-      else await read(mine, files, sited.text, sited.name);
+      else await read(mine, files, sited, listed);
     } catch (error) {
       if (mine !== turn) return;
       open?.close();
@@ -111,13 +116,18 @@ function newDesk(): Desk {
     }
   }
 
-  async function read(mine: number, files: readonly LogFile[], site: string, siteName: string): Promise<void> {
+  async function read(
+    mine: number,
+    files: readonly LogFile[],
+    site: SmallFile,
+    events: SmallFile | null,
+  ): Promise<void> {
     const here = openBench();
     open = here;
     const tell = (progress: Progress): void => {
       if (mine === turn && state.value.is === 'reading') state.value = { is: 'reading', progress };
     };
-    const reading = await here.bench.read(files, site, siteName, proxy(tell));
+    const reading = await here.bench.read(files, site, events, proxy(tell));
     if (mine !== turn) return;
     state.value = { is: 'read', reading, bench: here.bench };
     const response = await here.bench.response();
@@ -128,6 +138,7 @@ function newDesk(): Desk {
     state,
     window,
     cursor,
+    asked,
     chosen,
     signalled,
     follow(settings) {

@@ -1,5 +1,5 @@
 import { dataUrl } from '../parts/dataUrl.js';
-import { freshSheet, type Sheet } from '../sheet/sheet.js';
+import { freshCell, freshSheet, type Sheet } from '../sheet/sheet.js';
 import { openedSheet, type Packed, sheetText } from '../sheet/sheetFile.js';
 import { fromShelf, shelve } from './shelf.js';
 
@@ -57,4 +57,11 @@ function unpacked({ name, base64: text }: Packed[number]): { name: string; blob:
 const base64 = async (blob: Blob): Promise<string> => (await dataUrl(blob)).replace(/^[^,]*,/, '');
 
 /** A sheet that shows the demo. */
-export const demoSheet = (): Sheet => ({ ...freshSheet({ from: 'demo' }), title: 'Faults on sunny mornings' });
+export function demoSheet(): Sheet {
+  const { cells } = freshSheet({ from: 'demo' });
+  const asked = cells.map((cell) =>
+    cell.kind === 'why' ? { ...cell, settings: { at: 'Tue 06:40', beam: null } } : cell,
+  );
+  const at = asked.findIndex(({ kind }) => kind === 'why');
+  return { title: 'Faults on sunny mornings', cells: asked.toSpliced(at + 1, 0, freshCell('events')) };
+}

@@ -8,15 +8,16 @@ import { edit, replace } from './store.js';
 const largestJson = 2_000_000;
 
 /**
- * Takes dropped or chosen files into a log cell: JSON is a site file (or a saved sheet, which is opened), everything
- * else is the log.
+ * Takes dropped or chosen files into a log cell: JSON is a site file (or a saved sheet, which is opened), a CSV with
+ * columns `time` and `what` is the panel's list, everything else is the log.
  *
  * @returns what the person should know, or null when all is well
  */
 export async function takeFiles(cell: Cell<'log'>, files: readonly File[]): Promise<string | null> {
   if (files.length === 0) return null;
   const json = files.filter(({ name }) => /\.json$/i.test(name));
-  const log = files.filter((file) => !json.includes(file));
+  const lists = await listsAmong(files);
+  const log = files.filter((file) => !json.includes(file) && !lists.includes(file));
   const change: Partial<Settings['log']> = {};
   let told: string | null = null;
   for (const file of json) {
@@ -27,7 +28,11 @@ export async function takeFiles(cell: Cell<'log'>, files: readonly File[]): Prom
     Object.assign(change, { site: { name: file.name, text: await file.text() } });
   }
   if (json.length > 1) told = `Several site files were dropped; ${change.site?.name} is used.`;
+  const [list] = lists;
+  if (list) Object.assign(change, { events: { name: list.name, text: await list.text() } });
   if (log.length > 0) {
+    // A list belongs to its log: a new log does not take the old one's list over.
+    if (!list) Object.assign(change, { events: null });
     const key = newId();
     const sorted = log.toSorted((a, b) => (a.name < b.name ? -1 : 1));
     const stays = await shelve(
@@ -48,6 +53,23 @@ async function opened(file: File): Promise<string | null> {
   } catch (error) {
     return `${file.name} cannot be opened: ${(error as Error).message}. What was open stays as it was.`;
   }
+}
+
+/** Those files whose header line is that of a panel's list. */
+async function listsAmong(files: readonly File[]): Promise<File[]> {
+  const found: File[] = [];
+  for (const file of files) {
+    if (file.size > largestJson || !/\.(csv|txt)$/i.test(file.name)) continue;
+    const [header = ''] = (await file.slice(0, 400).text()).split(/[\r\n]/);
+    const names = header.split(/[,;\t]/).map((name) =>
+      name
+        .replace(/["\uFEFF]/g, '')
+        .trim()
+        .toLowerCase(),
+    );
+    if (names.includes('time') && names.includes('what') && names.length <= 4) found.push(file);
+  }
+  return found;
 }
 
 /** Whether a file begins like a saved sheet. */

@@ -8,6 +8,7 @@ import { figure, lengthInWords, percent } from '../../words/numbers.js';
 import { goTo } from '../signal/moveWindow.js';
 import type { OpenLog } from '../useLog.js';
 import { Inset } from './Inset.js';
+import { Partings } from './Partings.js';
 import { VerdictForm } from './VerdictForm.js';
 
 interface FindingSheetProps {
@@ -69,6 +70,7 @@ export function FindingSheet({ cell, log, finding }: FindingSheetProps) {
           ))}
         </dl>
       )}
+      {finding.runnerUp && <Partings runnerUp={finding.runnerUp} />}
       <div class="finding-foot">
         <button
           type="button"

@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { saveText } from '../../parts/saveText.js';
 import { set } from '../../sheet/edits.js';
-import type { Cell, SiteText as Site } from '../../sheet/sheet.js';
+import type { Cell, SmallText } from '../../sheet/sheet.js';
 import { edit } from '../../state/store.js';
 
 /** The site file as text, to be looked at, changed and saved. */
-export function SiteText({ cell, site, open = false }: { cell: Cell<'log'>; site: Site; open?: boolean }) {
+export function SiteText({ cell, site, open = false }: { cell: Cell<'log'>; site: SmallText; open?: boolean }) {
   const typed = useSignal<string | null>(null);
   const text = typed.value ?? site.text;
   return (

@@ -66,6 +66,7 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
         rows,
         chosen: mine,
         signalled,
+        events: reading.events.filter(({ beam: of }) => of === null || of === beam.id),
         zone,
         lowest,
         steps: reading.site.sampling === 'on-change',

@@ -27,11 +27,21 @@ export function Cursor({ desk, window, children }: CursorProps) {
     desk.cursor.value = share >= 0 && share <= 1 ? window.from + share * (window.to - window.from) : null;
   }
 
+  /** A click that draws nothing asks about its place. The plot takes the pointer over meanwhile, so the page listens. */
+  function press(down: PointerEvent): void {
+    const place = desk.cursor.value;
+    const release = (up: PointerEvent): void => {
+      if (place !== null && Math.abs(up.clientX - down.clientX) <= 3) desk.asked.value = place;
+    };
+    addEventListener('pointerup', release, { once: true });
+  }
+
   return (
     <div
       ref={frame}
       class="under-cursor"
       onPointerMove={follow}
+      onPointerDown={press}
       onPointerLeave={() => {
         desk.cursor.value = null;
       }}

@@ -137,9 +137,12 @@ function Lanes({ cell, log }: { cell: Cell<'signal'>; log: OpenLog }) {
       <p class="key">
         Bars name the findings, numbered as in the list: <b>act</b> is solid, <b>watch</b> hatched, <b>note</b> open.
         The narrow bars under them are what equipment with these thresholds and delays would have signalled: fire or
-        fault. The dashed line is the alarm threshold, the dotted one that of a blocked beam. Stretches of more than
-        five intervals without samples are left open. Each line holds the least and the greatest sample of up to 2,000
-        stretches: no dip is lost, and it is drawn afresh at every zoom.
+        fault.{' '}
+        {reading.events.length > 0 &&
+          'Marks at the top are the panel’s own list: a filled triangle is fire, a diamond fault, a ring reset. '}{' '}
+        The dashed line is the alarm threshold, the dotted one that of a blocked beam. Stretches of more than five
+        intervals without samples are left open. Each line holds the least and the greatest sample of up to 2,000
+        stretches: no dip is lost, and it is drawn afresh at every zoom. Click a place to ask “why then?” below.
       </p>
       <SignalTable log={log} beams={shown} window={window} scale={settings.scale} />
     </>

@@ -1,0 +1,73 @@
+import type { EventTold } from '../../bench/reading.js';
+import { Scroll } from '../../parts/Scroll.js';
+import type { Cell } from '../../sheet/sheet.js';
+import { causeOnBar } from '../../words/causes.js';
+import { siteDates } from '../../words/dates.js';
+import { counted } from '../../words/numbers.js';
+import { NeedsLog } from '../NeedsLog.js';
+import { around } from '../signal/moveWindow.js';
+import { type OpenLog, wholeOf } from '../useLog.js';
+
+/** What the panel signalled, each entry beside what the log shows then. */
+export function EventsCell({ cell }: { cell: Cell<'events'> }) {
+  return <NeedsLog cell={cell.id}>{(log) => <Joined log={log} />}</NeedsLog>;
+}
+
+function Joined({ log }: { log: OpenLog }) {
+  const { desk, reading } = log;
+  const { events, clock } = reading;
+  if (clock === null)
+    return (
+      <p class="empty">
+        Drop the panel’s list on the log cell above: a CSV with the columns time, beam and what. Each entry then stands
+        beside what the log shows at that time.
+      </p>
+    );
+  const dates = siteDates(reading.site.timeZone);
+  const go = ({ at }: EventTold): void => {
+    desk.window.value = around({ start: at, end: at + 1_800_000 }, wholeOf(reading));
+    desk.asked.value = at;
+    document.querySelector('.lanes')?.scrollIntoView({ block: 'start' });
+  };
+  return (
+    <>
+      <p class="answer">
+        {counted(events.length)} entries, on the log’s clock. {clock}
+      </p>
+      <Scroll label="Entries of the panel's list" tall>
+        <table class="events">
+          <thead>
+            <tr>
+              <th scope="col">time</th>
+              <th scope="col">beam</th>
+              <th scope="col">panel</th>
+              <th scope="col">finding</th>
+              <th scope="col">what the log shows</th>
+            </tr>
+          </thead>
+          <tbody>
+            {events.map((event, row) => (
+              <tr key={`${row} ${event.at}`}>
+                <th scope="row">
+                  <button type="button" class="plain" onClick={() => go(event)}>
+                    {dates.moment(event.at)}
+                  </button>
+                </th>
+                <td>{event.beam ?? 'all'}</td>
+                <td>{event.what}</td>
+                <td>
+                  {event.finding && (
+                    <a href={`#finding-${event.finding.number}`}>
+                      {event.finding.number} {causeOnBar(event.finding.cause)}
+                    </a>
+                  )}
+                </td>
+                <td class="words">{event.words}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Scroll>
+    </>
+  );
+}
