@@ -1,4 +1,5 @@
 export { type AimQuestion, aim } from './aim.js';
+export { decibelsToPercent, opticalPath, percentToDecibels, type Unit, units } from './attenuation/index.js';
 export { UsageError } from './columns/index.js';
 export {
   type AimJson,
