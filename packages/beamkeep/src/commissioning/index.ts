@@ -39,6 +39,7 @@ export { type TestReadings, type TestStretches, testStretches } from './covered/
 export { instantOut, type NumberOut, numberIn, numberOut } from './documents/numbersOut.js';
 export { readDocument } from './documents/readDocument.js';
 export { evenRows } from './evenRows.js';
+export { recordPage } from './page/recordPage.js';
 export { type Excursion, type Excursions, excursions, type TestObscuration } from './proof/excursions.js';
 export { type ExpectedStep, expectedSteps, lightingOf } from './proof/expected.js';
 export { type NamedRows, panelList } from './proof/panelList.js';
@@ -52,6 +53,10 @@ export {
 } from './proof/step.js';
 export type { PanelEvent, StepResult } from './proof/stepResult.js';
 export { usualSteps } from './proof/usualSteps.js';
+export type { CommissioningRecord, PointOut } from './record/commissioningRecord.js';
+export { type CommissioningDay, type DayBeam, parseDay } from './record/day.js';
+export { type BeamAnswers, type RecordPieces, recordOf } from './record/recordOf.js';
+export { parseRecord, recordSchema } from './record/recordSchema.js';
 export { type ThinTrace, thinned } from './thinned.js';
 export { type DirtShift, dirtShift, usualDirt } from './thresholds/dirtShift.js';
 export { everyUnit, type ThresholdInUnits } from './thresholds/everyUnit.js';

@@ -8,6 +8,7 @@ import { diagnoseCommand } from './diagnose.js';
 import { explainCommand } from './explain.js';
 import { planCommand } from './plan.js';
 import { proveCommand } from './prove.js';
+import { recordCommand } from './record.js';
 import { respondCommand } from './respond.js';
 import { simulateCommand } from './simulate.js';
 import { thresholdsCommand } from './thresholds.js';
@@ -28,4 +29,5 @@ export const commands: readonly CommandMaker[] = [
   thresholdsCommand,
   proveCommand,
   coverScaleCommand,
+  recordCommand,
 ];

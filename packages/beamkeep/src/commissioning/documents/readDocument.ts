@@ -37,7 +37,8 @@ function complaint(issue: v.BaseIssue<unknown>, schema: Schema): string {
   const place = placeOf(path) || 'the document';
   if (issue.type === 'strict_object' && issue.expected === 'never') {
     const key = String(path.at(-1)?.key);
-    const like = nearest(key, keysOf(schemaAt(schema, path.slice(0, -1))));
+    const known = keysOf(schemaAt(schema, path.slice(0, -1)));
+    const like = known.find((each) => each.toLowerCase().startsWith(key.toLowerCase())) ?? nearest(key, known);
     const where = placeOf(path.slice(0, -1));
     return `${where && `${where}: `}unknown key ${quoted(key)}${like === undefined ? '' : `: the nearest known key is "${like}"`}`;
   }
