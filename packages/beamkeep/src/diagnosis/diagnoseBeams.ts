@@ -59,8 +59,9 @@ function diagnoseBeam(record: BeamRecord, beam: Beam, site: Site): BeamDiagnosis
       .filter((claim) => claim.confidence >= leastConfidence || cause.word === 'smoke-like')
       .map((claim) => worded(claim, cause, seen.to, visits)),
   );
-  let samples = 0;
-  for (const n of record.trace.count) samples += n;
+  let counted = 0;
+  for (const n of record.trace.count) counted += n;
+  const samples = record.logged ?? counted;
   return {
     id: beam.id,
     from: seen.from,

@@ -12,6 +12,9 @@ import type { View } from './view.js';
 const depthFactor = 2.5;
 const lengthFactor = 3.5;
 const onsetFactor = 4;
+/** Raggedness from which an excursion counts as several run together, and how much longer than its like it may be. */
+const ragged = 2;
+const raggedFactor = 12;
 const hoursApart = 4;
 
 export interface Family {
@@ -78,8 +81,10 @@ export function families(
       const other = order[j] as (typeof order)[number];
       if (Math.abs(other.depth - one.depth) > Math.log(depthFactor)) continue;
       if (other === one || other.alarmed || other.e.sign !== one.e.sign || other.day === one.day) continue;
-      if (Math.abs(other.length - one.length) > Math.log(lengthFactor)) continue;
-      if (Math.abs(other.onset - one.onset) > Math.log(onsetFactor)) continue;
+      // Dips that run into one another make a long ragged one: its like on other days may have stood apart.
+      const shorter = one.e.raggedness >= ragged ? raggedFactor : lengthFactor;
+      if (other.length - one.length > Math.log(lengthFactor) || one.length - other.length > Math.log(shorter)) continue;
+      if (shorter === lengthFactor && Math.abs(other.onset - one.onset) > Math.log(onsetFactor)) continue;
       const hours = hoursBetween(other.at, one.at);
       if (hours > hoursApart) continue;
       apart.push(hours);

@@ -32,6 +32,7 @@ export function localDays(view: View, cells: Cells): LocalDay[] {
       if (view.clock.dayNumber(time[half] as number) > number) high = half;
       else low = half + 1;
     }
+    low = Math.max(low, from + 1);
     const to = low - 1;
     const start = time[from] as number;
     const end = until[to] as number;

@@ -52,7 +52,10 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   const recurs = f !== undefined && f.otherDays >= familyDays && f.others >= 3;
   const often = f !== undefined && f.otherDays >= 4;
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
-  if (isBlock(picture, e) && !(often && e.deepSamples <= 3 && e.depth < 0.7)) return 'block';
+  if (isBlock(picture, e) && !(often && e.deepSamples <= 3 && e.depth < 0.7)) {
+    // The same flat shallow step at working hours on many days: the structure under a load, rather than an object.
+    return f !== undefined && f.otherDays >= loadDays && e.depth < shallow && e.deepSamples > 3 ? 'load' : 'block';
+  }
   const climb = climbIn(picture, e);
   if (!recurs && (climb !== undefined || growsAsSmoke(picture, e))) return 'smoke';
   // The sun keeps to its minute from day to day, work only to its hours.
@@ -80,12 +83,29 @@ function isNoise(picture: Unsorted, e: Excursion): boolean {
   const few = e.deepSamples < 6 || e.unevenness > 0.5;
   if (few && e.depth < (sigma > 1.5 * view.sampleNoise ? 5 : 8) * sigma) return true;
   if (sigma > 1.5 * view.sampleNoise) return few || e.depth < 5 * sigma;
-  return few && e.unevenness > 0.3 && bothWays(picture, e);
+  if (few && (e.unevenness > 0.3 || e.deepSamples <= 3) && bothWays(picture, e)) return true;
+  return flickers(picture, e);
 }
+
+/** Shortest time that smoke comes and goes in [ms]; what does so again and again within it shakes. */
+const flickering = 30_000;
+const flickers = ({ excursions }: Unsorted, e: Excursion): boolean => {
+  const long = e.end - e.start;
+  if (long > flickering) return false;
+  const at = excursions.indexOf(e);
+  let like = 0;
+  for (let k = Math.max(0, at - 12); k <= Math.min(excursions.length - 1, at + 12); k++) {
+    const o = excursions[k] as Excursion;
+    if (k === at || Math.abs(o.start - e.start) > 10 * flickering) continue;
+    if (o.sign === e.sign && o.depth > 0.5 * e.depth && o.depth < 2 * e.depth && o.end - o.start < 4 * long + 1000)
+      like++;
+  }
+  return like >= 5;
+};
 
 /** Whether the level stands about as far off on the other side within some samples of an excursion. */
 function bothWays({ excursions, view }: Unsorted, e: Excursion): boolean {
-  const reach = Math.max(e.end - e.start, 10 * view.interval);
+  const reach = Math.max(e.end - e.start, (e.deepSamples <= 3 ? 60 : 10) * view.interval);
   return excursions.some(
     (o) => o.sign !== e.sign && o.end >= e.start - reach && o.start <= e.end + reach && o.depth > 0.4 * e.depth,
   );
@@ -102,6 +122,10 @@ const isSwitched = (e: Excursion, f: Family | undefined): boolean =>
   e.unevenness < 0.35 &&
   !f.oneWeekday;
 
+/** Other days on which a load must have come, and the most light that it takes. */
+const loadDays = 6;
+const shallow = 0.3;
+
 /** Above 0 for a smooth dip of hours about the coldest hours; measured on simulated mist and dust. */
 function filmScore(e: Excursion, at: number): number {
   const long = (e.end - e.start) / hour;
@@ -117,23 +141,30 @@ function filmScore(e: Excursion, at: number): number {
   );
 }
 
-/** Whether a dip is more than the daily cycle's fit and a few wild samples leave behind. */
-function standsOut({ parts, view }: Unsorted, e: Excursion): boolean {
-  if (e.deepSamples < 2 && e.depth < 12 * view.sampleNoise) return false;
-  if (!parts.cycleFitted) return true;
+/** Swing of the daily cycle about an excursion, share of clean air. */
+function swayAt({ parts }: Unsorted, e: Excursion): number {
+  if (!parts.cycleFitted) return 0;
   const { cells, cycle, slow } = parts;
   const at = cellAt(cells, (e.start + e.end) / 2);
   const half = Math.round((12 * hour) / cells.width);
   const day = cycle.subarray(Math.max(0, at - half), at + half);
-  const sway = levelOf(slow[at] as number) * ((Math.max(...day) - Math.min(...day)) / 4.343);
+  return (levelOf(slow[at] as number) * (Math.max(...day) - Math.min(...day))) / 4.343;
+}
+
+/** Whether a dip is more than the daily cycle's fit and a few wild samples leave behind. */
+function standsOut(picture: Unsorted, e: Excursion): boolean {
+  const { view } = picture;
+  if (e.deepSamples < 2 && e.depth < 12 * view.sampleNoise) return false;
+  const sway = swayAt(picture, e);
   if (sway < 0.012) return true;
   // Beside a large sway only what comes in minutes is no part of it.
   return e.depth > 0.7 * sway || (e.onset < 0.4 * hour && e.depth > 0.35 * sway && e.end - e.start < 3 * hour);
 }
 
 /** Fast in, flat, fast out: an object. */
-export function isBlock({ view }: Unsorted, e: Excursion): boolean {
-  if (e.bottom < 0.08) return false;
+export function isBlock(picture: Unsorted, e: Excursion): boolean {
+  const { view } = picture;
+  if (e.bottom < (e.deepSamples <= 2 ? 0.15 : 0.08) || e.bottom < 0.35 * swayAt(picture, e)) return false;
   const fast = fastEdge(view.interval);
   const noise = (3 * view.sampleNoise) / e.bottom;
   // A sample that is a mean over its interval stands halfway on an edge: two rows, if the bottom is flat.

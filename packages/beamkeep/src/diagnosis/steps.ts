@@ -16,6 +16,8 @@ export interface Step {
   readonly loss: number;
 }
 
+/** Share of the daily swing that a step must pass. */
+const swayLeft = 0.5;
 const near = 6 * hour;
 const far = 24 * hour;
 /** Share of the jump that must fall between one handful of samples and the next. */
@@ -29,6 +31,7 @@ const sharpShare = 0.6;
  * @param cells the cells over the same rows
  * @param course median of `loss` in each cell [dB]; NaN is missing
  * @param least smallest change that counts [dB]
+ * @param sway swing of the daily cycle about each cell [dB]: its fit leaves a part of it behind
  */
 export function findSteps(
   time: Float64Array,
@@ -36,6 +39,7 @@ export function findSteps(
   cells: Cells,
   course: Float64Array,
   least: number,
+  sway: Float64Array,
 ): Step[] {
   const n = cells.length;
   const short = Math.max(3, Math.round(Math.min(near, (n * cells.width) / 12) / cells.width));
@@ -50,7 +54,7 @@ export function findSteps(
     const j = jump[c] as number;
     if (!(Math.abs(j) >= 0.8 * Math.max(least, 4 * common)) || !isPeak(jump, c, short)) continue;
     const about = medianAbsoluteDeviation(jump.subarray(Math.max(0, c - week), c + week), 0) || 0;
-    const limit = Math.max(least, 4 * common, 4 * about);
+    const limit = Math.max(least, 4 * common, 4 * about, swayLeft * (sway[c] as number));
     if (Math.abs(j) < 0.8 * limit) continue;
     const step = sharpen(time, loss, cells, c, limit);
     if (step === undefined || Math.sign(step.loss) !== Math.sign(j)) continue;

@@ -69,11 +69,22 @@ export function takeApart(view: View, leastStep: number, guides: Guides): Parts 
     const flat = minus(course, cycle);
     const rowsLeft = offRows(view, cells, cycle);
     const leastDecibels = 4.342944819032518 * perDb * leastStep;
-    steps = findSteps(trace.time, rowsLeft, cells, flat, leastDecibels);
+    steps = findSteps(trace.time, rowsLeft, cells, flat, leastDecibels, swayAbout(cells, cycle));
     slow = slowCourse(cells, flat, trace.time, steps, brief ? undefined : dayCells);
   }
   const left = offRows(view, cells, cycle, slow, steps);
   return { cells, course, slow, cycle, cycleFitted: fitted, steps, left, cellNoise };
+}
+
+/** Swing of the daily cycle in the day about each cell [dB]. */
+function swayAbout(cells: Cells, cycle: Float64Array): Float64Array {
+  const half = Math.max(1, Math.round((12 * hour) / cells.width));
+  const sway = new Float64Array(cells.length);
+  for (let from = 0; from < cells.length; from += half) {
+    const day = cycle.subarray(Math.max(0, from - half), from + 2 * half);
+    sway.fill(Math.max(...day) - Math.min(...day), from, from + half);
+  }
+  return sway;
 }
 
 const minus = (a: Float64Array, b: Float64Array): Float64Array => a.map((v, i) => v - (b[i] as number));

@@ -16,6 +16,8 @@ export interface RoughStretch {
   readonly crest: number;
   /** Least autocorrelation of neighbouring samples, sign turned: near 1 for a steady swing, near 0 for noise. */
   readonly swing: number;
+  /** Share of its runs that spread up and down alike. */
+  readonly twoSided: number;
 }
 
 /** Rows looked at for a swing, and the longest lag [rows]. */
@@ -45,32 +47,37 @@ export function roughStretches({ rough, view, slowLimit, depth }: Picture): Roug
   const { time, until } = view.trace;
   const joined: { runs: number[] }[] = [];
   runs.forEach((run, k) => {
-    if (!isTwoSided(run, usual) || run.up + run.down < 1.6 * slowLimit) return;
+    if (run.spread <= 2 * usual || run.up + run.down < 1.6 * slowLimit) return;
     const last = joined.at(-1);
     const before = last?.runs.at(-1);
     if (last !== undefined && before !== undefined && k - before <= 4) last.runs.push(k);
     else joined.push({ runs: [k] });
   });
-  return joined
-    .filter((j) => j.runs.length >= 2)
-    .map((j) => {
-      const own = j.runs.map((k) => runs[k]).filter((r) => r !== undefined);
-      const from = own[0]?.from ?? 0;
-      const to = own.at(-1)?.to ?? 0;
-      const spread = Math.sqrt(own.reduce((a, r) => a + r.spread ** 2, 0) / own.length);
-      const most = Math.max(...own.map((r) => Math.max(r.up, r.down)));
-      return {
-        start: time[from] as number,
-        end: until[to] as number,
-        from,
-        to,
-        times: spread / usual,
-        spread,
-        crest: most / Math.max(spread, 1e-9),
-        swing: steadySwing(depth.subarray(from, to + 1)),
-      };
-    })
-    .filter((r) => r.end - r.start < 400 * hour || r.times > 2.5);
+  return (
+    joined
+      .filter((j) => j.runs.length >= 2)
+      .map((j) => {
+        const own = j.runs.map((k) => runs[k]).filter((r) => r !== undefined);
+        const from = own[0]?.from ?? 0;
+        const to = own.at(-1)?.to ?? 0;
+        const spread = Math.sqrt(own.reduce((a, r) => a + r.spread ** 2, 0) / own.length);
+        const most = Math.max(...own.map((r) => Math.max(r.up, r.down)));
+        return {
+          start: time[from] as number,
+          end: until[to] as number,
+          from,
+          to,
+          times: spread / usual,
+          spread,
+          crest: most / Math.max(spread, 1e-9),
+          swing: steadySwing(depth.subarray(from, to + 1)),
+          twoSided: own.filter((r) => isTwoSided(r, usual)).length / own.length,
+        };
+      })
+      .filter((r) => r.end - r.start < 400 * hour || r.times > 2.5)
+      // What only takes light is dust, unless it swings: a mount that shakes about the peak.
+      .filter((r) => r.twoSided >= 0.5 || (r.swing > 0.45 && isShaking(r)))
+  );
 }
 
 /** Whether a rough stretch is a swing rather than noise: neighbours follow each other up and down, without spikes. */
