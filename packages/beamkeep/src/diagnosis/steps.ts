@@ -127,12 +127,34 @@ function sharpen(
   if (Math.abs(sharp) < Math.max(0.7 * least, sharpShare * Math.abs(wide))) return undefined;
   // The middles of two handfuls differ by chance: a step must stand clear of that.
   if (Math.abs(sharp) < 5 * middlesBySpread * Math.sqrt(2 / handful) * spreadOfNeighbours(y)) return undefined;
+  // A steep course jumps from handful to handful as well: the lines on either side must not meet at the border.
+  const apart = lineAt(y.subarray(best), -0.5) - lineAt(y.subarray(0, best), best - 0.5);
+  if (Math.sign(apart) !== Math.sign(sharp) || Math.abs(apart) < Math.max(0.6 * least, linesApart * Math.abs(sharp))) {
+    return undefined;
+  }
   // The rows just either side must already stand at their own level: two rows may lie between.
   const inner =
     median(loss.subarray(from + best + 1, from + best + 4)) -
     median(loss.subarray(Math.max(0, from + best - 4), from + best - 1));
   if (Math.abs(inner) < 0.5 * Math.abs(sharp)) return undefined;
   return { row: from + best, loss: sharp };
+}
+
+/** Share of the jump by which the lines on either side must miss each other. */
+const linesApart = 0.5;
+
+/** Value at a place of the least-squares line through evenly spaced values. */
+function lineAt(values: Float64Array, place: number): number {
+  const n = values.length;
+  const middle = (n - 1) / 2;
+  let sum = 0;
+  let slope = 0;
+  for (let i = 0; i < n; i++) {
+    sum += values[i] as number;
+    slope += (i - middle) * (values[i] as number);
+  }
+  const spread = (n * (n * n - 1)) / 12;
+  return sum / n + (spread > 0 ? (slope / spread) * (place - middle) : 0);
 }
 
 /** Spread of the median of normal values over that of their mean: the root of pi / 2. */
