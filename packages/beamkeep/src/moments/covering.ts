@@ -46,20 +46,29 @@ export function covering<T extends Told>(
 ): readonly Cover<T>[] {
   return findings
     .flatMap((finding): Cover<T>[] => {
-      const times = finding.episodes ?? [[finding.start, finding.end] as const];
-      const nearest = times
-        .map(([start, end]) => {
-          const lies = (instant: number) => instant >= from - reach && instant <= to + reach;
-          const edge = end - start > longest && (lies(start) || lies(end));
-          return { finding, start, end, away: Math.max(0, start - to, from - end), edge };
-        })
-        .sort((a, b) => a.away - b.away)[0];
-      return nearest === undefined || nearest.away > reach ? [] : [nearest];
+      const nearest = nearestTime(finding, from, to);
+      if (nearest === undefined || nearest.away > reach) return [];
+      const { start, end } = nearest;
+      const lies = (instant: number) => instant >= from - reach && instant <= to + reach;
+      return [{ finding, ...nearest, edge: end - start > longest && (lies(start) || lies(end)) }];
     })
     .sort(
       (a, b) =>
         Number(isNear(a)) - Number(isNear(b)) || Number(isSmoke(b)) - Number(isSmoke(a)) || weight(b) - weight(a),
     );
+}
+
+/** The time it came that lies nearest to a stretch; of one without episodes the whole. */
+function nearestTime(
+  { start, end, episodes }: Told,
+  from: number,
+  to: number,
+): Omit<Cover<Told>, 'finding' | 'edge'> | undefined {
+  const away = (first: number, last: number) => Math.max(0, first - to, from - last);
+  if (episodes === undefined) return { start, end, away: away(start, end) };
+  let nearest: readonly [number, number] | undefined;
+  for (const episode of episodes) if (nearest === undefined || away(...episode) < away(...nearest)) nearest = episode;
+  return nearest === undefined ? undefined : { start: nearest[0], end: nearest[1], away: away(...nearest) };
 }
 
 /** Near, rather than there. */
