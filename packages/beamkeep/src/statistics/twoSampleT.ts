@@ -23,7 +23,7 @@ export interface TwoSampleT {
  * @returns NaN for what too few values cannot tell
  *
  * Takes the values as independent. Source: 40 CFR 60 Appendix C, section 5.
- * @example twoSampleT([100, 95, 110], [115, 120, 125]).t // 3.478
+ * @example twoSampleT([100, 95, 110], [115, 120, 125]).t // 3.479
  */
 export function twoSampleT(before: ArrayLike<number>, after: ArrayLike<number>): TwoSampleT {
   const [first, second] = [present(before), present(after)];
