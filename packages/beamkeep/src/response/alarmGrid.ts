@@ -69,8 +69,7 @@ export interface GridCounter {
  *
  * @param beam of the site: its fault settings say what is blocked, its alarm threshold what is clear
  * @param axes alarm thresholds and delays, fault thresholds and delays to be tried
- * @param sampling of the site
- * @param intervalSeconds usual interval between samples [s]
+ * @param circumstances sampling of the site, and the usual interval between samples [s]
  * @param confidence of the limits of the yearly rates
  * @throws UsageError for axes that are empty, do not rise, or leave their range
  */

@@ -26,7 +26,8 @@ export interface Reach {
  * @param threshold as set [%]
  * @param against `smoke`: what matters is how much true smoke it needs; `block`: whether darkness reaches it
  * @param largest largest obscuration that the equipment can read [%]
- * @param least,most limits of that [%]
+ * @param least lower limit of that [%]; the same when left out
+ * @param most upper limit of that [%]; the same when left out
  * @example reachOf(35, 'smoke', 50) // 70 % of true smoke, 2.8 times the smoke: refuse
  */
 export function reachOf(

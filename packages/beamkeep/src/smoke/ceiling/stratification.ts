@@ -55,7 +55,10 @@ export function riseHeight(convectiveHeat: number, gradient: number): number {
 /**
  * Temperature of the warmest layer that a weak plume can enter: equal density.
  *
- * @param plume its mass flow [kg/s] at the layer, more than 0
+ * @param temperature of the air around [K]
+ * @param convectiveHeat of the plume [kW]
+ * @param massFlow of the plume at the layer [kg/s], more than 0
+ * @param specificHeat of air [kJ/(kg K)]
  * @returns [K]
  *
  * Source: CFAST Technical Reference Guide, Weak Plumes: T + Qc/(m cp).
