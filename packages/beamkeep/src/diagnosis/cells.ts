@@ -19,6 +19,13 @@ export interface Cells {
   readonly level: Float64Array;
 }
 
+/** Twice the room, what was there kept. */
+function widened(values: Float64Array): Float64Array<ArrayBuffer> {
+  const wider = new Float64Array(2 * values.length);
+  wider.set(values);
+  return wider;
+}
+
 /** Lengths that a cell may have [ms]; each goes a whole number of times into a day. */
 const widths = [
   ...[1, 2, 5, 10, 15, 20, 30].map((n) => n * second),
@@ -51,40 +58,70 @@ export function cut(trace: Trace, intervalSeconds: number, offset: number, mask?
   const length = Math.floor((last - start) / width) + 1;
   const row = new Uint32Array(length + 1);
   const level = new Float64Array(length).fill(Number.NaN);
-  const values: number[] = [];
-  const weights: number[] = [];
+  let values = new Float64Array(1024);
+  let weights = new Float64Array(1024);
   let i = 0;
   for (let c = 0; c < length; c++) {
     row[c] = i;
     const end = start + (c + 1) * width;
-    values.length = 0;
-    weights.length = 0;
+    let used = 0;
     let even = true;
     for (; i < n && (trace.time[i] as number) < end; i++) {
       if (mask !== undefined && mask[i] === 1) continue;
-      values.push(trace.level[i] as number);
-      weights.push(trace.count[i] as number);
-      if (trace.count[i] !== 1) even = false;
+      if (used === values.length) {
+        values = widened(values);
+        weights = widened(weights);
+      }
+      values[used] = trace.level[i] as number;
+      weights[used++] = trace.count[i] as number;
+      if (trace.count[i] !== trace.count[row[c] as number]) even = false;
     }
-    if (values.length > 0) level[c] = even ? median(values) : weightedMedian(values, weights);
+    if (used === 0) continue;
+    const own = values.subarray(0, used);
+    level[c] = even ? median(own) : weightedMedian(own, weights.subarray(0, used));
   }
   row[length] = n;
   return { start, width, length, row, level };
 }
 
-/** Median of values that stand for several samples each. */
-export function weightedMedian(values: readonly number[], weights: readonly number[]): number {
-  const order = values.map((_, i) => i).sort((a, b) => (values[a] as number) - (values[b] as number));
+/**
+ * Median of values that stand for several samples each: where the weights below and above are even. Rearranges both.
+ *
+ * Quickselect by weight (Hoare's partition), linear on average.
+ */
+export function weightedMedian(values: Float64Array, weights: Float64Array): number {
   let total = 0;
   for (const w of weights) total += w;
+  const half = total / 2;
+  let low = 0;
+  let high = values.length - 1;
   let below = 0;
-  for (let k = 0; k < order.length; k++) {
-    const i = order[k] as number;
-    below += weights[i] as number;
-    if (below === total / 2 && k + 1 < order.length) {
-      return ((values[i] as number) + (values[order[k + 1] as number] as number)) / 2;
+  while (low < high) {
+    const pivot = values[(low + high) >>> 1] as number;
+    let i = low;
+    let j = high;
+    while (i <= j) {
+      while ((values[i] as number) < pivot) i++;
+      while ((values[j] as number) > pivot) j--;
+      if (i > j) break;
+      const v = values[i] as number;
+      const w = weights[i] as number;
+      values[i] = values[j] as number;
+      weights[i] = weights[j] as number;
+      values[j--] = v;
+      weights[j + 1] = w;
+      i++;
     }
-    if (below > total / 2) return values[i] as number;
+    let left = 0;
+    for (let k = low; k <= j; k++) left += weights[k] as number;
+    let middle = 0;
+    for (let k = j + 1; k < i; k++) middle += weights[k] as number;
+    if (below + left > half) high = j;
+    else if (below + left + middle > half) return pivot;
+    else {
+      below += left + middle;
+      low = i;
+    }
   }
-  return Number.NaN;
+  return values[Math.min(low, values.length - 1)] ?? Number.NaN;
 }

@@ -147,15 +147,32 @@ function offRows(
 ): Float64Array {
   const { trace, loss } = view;
   const left = new Float64Array(loss.length);
+  const n = cells.length;
   let step = 0;
+  let from = 0;
+  let to = n - 1;
+  let fresh = true;
   for (let i = 0; i < loss.length; i++) {
-    const t = ((trace.time[i] as number) + (trace.until[i] as number)) / 2;
-    let part = between(cells, cycle, t, 0, cells.length - 1);
+    const place = (((trace.time[i] as number) + (trace.until[i] as number)) / 2 - cells.start) / cells.width - 0.5;
+    const c = Math.min(n - 1, Math.max(0, Math.floor(place)));
+    const share = Math.min(1, Math.max(0, place - c));
+    const next = Math.min(n - 1, c + 1);
+    let part = (cycle[c] as number) * (1 - share) + (cycle[next] as number) * share;
     if (slow !== undefined) {
-      while (step < steps.length && (steps[step] as Step).row <= i) step++;
-      const from = step === 0 ? 0 : cellOfStep(cells, trace.time, steps[step - 1] as Step) + 1;
-      const to = step === steps.length ? cells.length - 1 : cellOfStep(cells, trace.time, steps[step] as Step) - 1;
-      part += between(cells, slow, t, Math.min(from, cells.length - 1), Math.max(Math.min(from, cells.length - 1), to));
+      while (step < steps.length && (steps[step] as Step).row <= i) {
+        step++;
+        fresh = true;
+      }
+      if (fresh) {
+        // Between two steps the course is its own; the cells that hold the steps belong to neither side.
+        from = step === 0 ? 0 : Math.min(n - 1, cellOfStep(cells, trace.time, steps[step - 1] as Step) + 1);
+        to = step === steps.length ? n - 1 : cellOfStep(cells, trace.time, steps[step] as Step) - 1;
+        to = Math.max(from, to);
+        fresh = false;
+      }
+      const a = Math.min(to, Math.max(from, c));
+      const b = Math.min(to, Math.max(from, next));
+      part += (slow[a] as number) * (1 - share) + (slow[b] as number) * share;
     }
     left[i] = (loss[i] as number) - part;
   }

@@ -24,6 +24,9 @@ export function spell(milliseconds: number): string {
   return `${Math.round(milliseconds / day)} days`;
 }
 
+/** A number of things, "1 night", "3 nights". */
+export const counted = (n: number, thing: string): string => `${n} ${thing}${n === 1 ? '' : 's'}`;
+
 /** A time of day from hours, "06:40". */
 export function clockTime(hours: number): string {
   const minutes = Math.round((((hours % 24) + 24) % 24) * 60) % 1440;

@@ -2,7 +2,7 @@ import { median } from '../../statistics/index.js';
 import type { Cause } from '../cause.js';
 import { hoursBetween, solarHour } from '../families.js';
 import { spells } from '../spells.js';
-import { clockTime, evidence, logistic, percent } from '../wording.js';
+import { clockTime, counted, evidence, logistic, percent } from '../wording.js';
 import { byDay, episodesOf } from './recurring.js';
 
 /** Half of the width of the window of hours that one light keeps to through a season [h]. */
@@ -56,7 +56,7 @@ export const ambientLight: Cause = {
       episodes: s.episodes,
       confidence,
       severity: 'note' as const,
-      summary: `The level is ${up.length * 2 >= all.length ? 'raised' : 'lowered'} by ${percent(depth)} % about ${clockTime(hour)} solar time on ${s.episodes.length} days: light from outside falls on the receiver.`,
+      summary: `The level is ${up.length * 2 >= all.length ? 'raised' : 'lowered'} by ${percent(depth)} % about ${clockTime(hour)} solar time on ${counted(s.episodes.length, 'day')}: light from outside falls on the receiver.`,
       evidence: [
         evidence('change, median of the days', percent(depth), '%'),
         evidence('solar time', hour, 'h'),

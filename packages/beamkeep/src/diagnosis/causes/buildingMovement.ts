@@ -4,7 +4,7 @@ import type { Cause, Claim } from '../cause.js';
 import type { Picture } from '../picture.js';
 import { spells } from '../spells.js';
 import { swings } from '../swings.js';
-import { evidence, logistic, percent } from '../wording.js';
+import { counted, evidence, logistic, percent } from '../wording.js';
 import { aimEvidence } from './aimEvidence.js';
 import { daysOf } from './recurring.js';
 
@@ -50,7 +50,7 @@ function swayClaims(picture: Picture): Claim[] {
     confidence,
     severity:
       1 - picture.view.beam.alarmThreshold / 100 > 1 - 2 * large && spell.end >= view.to - 2 * day ? 'watch' : 'note',
-    summary: `The level sways by ${percent(typical)} % on ${spell.episodes.length} days, trough to crest, as a structure that moves.`,
+    summary: `The level sways by ${percent(typical)} % on ${counted(spell.episodes.length, 'day')}, trough to crest, as a structure that moves.`,
     evidence: [
       evidence('swing of a day, median', percent(typical), '%'),
       evidence('swing of a large day', percent(large), '%'),
@@ -74,7 +74,7 @@ function loadClaims(picture: Picture): Claim[] {
     episodes: spell.episodes,
     confidence,
     severity: 'note' as const,
-    summary: `The level steps down by ${percent(depth)} % and up again on ${spell.episodes.length} days, flat between, as a structure under a load.`,
+    summary: `The level steps down by ${percent(depth)} % and up again on ${counted(spell.episodes.length, 'day')}, flat between, as a structure under a load.`,
     evidence: [
       evidence('depth of the step, median', percent(depth), '%'),
       evidence('days with such steps', spell.episodes.length, ''),

@@ -3,7 +3,7 @@ import { median } from '../../statistics/index.js';
 import type { Cause } from '../cause.js';
 import { solarHour } from '../families.js';
 import { spells } from '../spells.js';
-import { clockTime, evidence, logistic, percent } from '../wording.js';
+import { clockTime, counted, evidence, logistic, percent } from '../wording.js';
 import { daysOf, episodesOf, recent } from './recurring.js';
 
 /** Mist or dew on the optics: smooth, hours long, about the coldest hours, gone as it warms. */
@@ -28,7 +28,7 @@ export const condensation: Cause = {
       episodes: s.episodes,
       confidence,
       severity: recent(picture, s.end, 14) && depth * 100 > picture.view.beam.alarmThreshold / 3 ? 'watch' : 'note',
-      summary: `Smooth dips of ${percent(depth)} % for some ${Math.round(length)} h about ${clockTime(at)} on ${s.episodes.length} nights, gone as it warms: mist or dew.`,
+      summary: `Smooth dips of ${percent(depth)} % for some ${Math.round(length)} h about ${clockTime(at)} on ${counted(s.episodes.length, 'night')}, gone as it warms: mist or dew.`,
       evidence: [
         evidence('depth, median', percent(depth), '%'),
         evidence('length, median', length, 'h'),

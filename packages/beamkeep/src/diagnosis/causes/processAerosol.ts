@@ -2,7 +2,7 @@ import { hour } from '../../columns/index.js';
 import { median } from '../../statistics/index.js';
 import type { Cause } from '../cause.js';
 import { spells } from '../spells.js';
-import { clockTime, evidence, logistic, percent } from '../wording.js';
+import { clockTime, counted, evidence, logistic, percent } from '../wording.js';
 import { agreement, daysOf, episodesOf, recent } from './recurring.js';
 
 /** Dust, steam or exhaust from work: ragged partial dips in working hours. */
@@ -35,7 +35,7 @@ export const processAerosol: Cause = {
       episodes: s.episodes,
       confidence,
       severity: recent(picture, s.end, 14) && depth * 100 > picture.view.beam.alarmThreshold / 2 ? 'watch' : 'note',
-      summary: `Ragged dips of ${percent(depth)} % between ${clockTime(first)} and ${clockTime(last)} on ${s.episodes.length} days, as dust or steam from work.`,
+      summary: `Ragged dips of ${percent(depth)} % between ${clockTime(first)} and ${clockTime(last)} on ${counted(s.episodes.length, 'day')}, as dust or steam from work.`,
       evidence: [
         evidence('deepest of a day, median', percent(depth), '%'),
         evidence('dips a day', perDay, ''),
