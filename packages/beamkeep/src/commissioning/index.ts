@@ -31,7 +31,8 @@ export {
   type WallQuestion,
 } from './answers/thresholdsAnswer.js';
 export { type Caution, everyCaution, type Stage, stageCautions, stages } from './cautions.js';
-export { type CoverMark, type CoverScale, type CoverWay, coverScale, widestPrint } from './cover/coverScale.js';
+export { type CoverScale, coverScale, widestPrint } from './cover/coverScale.js';
+export type { CoverMark, CoverWay } from './cover/scaleDrawing.js';
 export { type CleanDrift, type CoveredStretch, type CoveredTest, coveredTest } from './covered/coveredTest.js';
 export { type CoveredWords, coveredWords } from './covered/coveredWords.js';
 export { type Reach, reachOf } from './covered/reach.js';

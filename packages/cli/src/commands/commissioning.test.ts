@@ -139,7 +139,7 @@ describe('beamkeep cover-scale', () => {
     const args = ['cover-scale', '--width', '100', '--out', path('scale.svg')];
     const { out } = await run(...args);
     expect(out).toContain('35 %         35 mm');
-    expect(await readFile(path('scale.svg'), 'utf8')).toContain('width="126.00mm"');
+    expect(await readFile(path('scale.svg'), 'utf8')).toContain('width="166.00mm"');
     await refused(args, 'is there already');
     expect((await run(...args, '--force')).code).toBe(0);
   });

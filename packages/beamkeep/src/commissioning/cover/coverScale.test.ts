@@ -22,7 +22,7 @@ describe('coverScale', () => {
   });
   it('is drawn in millimetres, each mark in its place', () => {
     const { drawing } = coverScale(square, undefined, 'edge', [30, 35]);
-    expect(drawing).toMatch(/width="126\.00mm".*viewBox="0 0 126\.00 /s);
+    expect(drawing).toMatch(/width="166\.00mm".*viewBox="0 0 166\.00 /s);
     expect(drawing).toContain('<line x1="38.00"'); // 8 mm of margin and 30 mm of cover
     expect(drawing).toContain('<line x1="43.00"');
     expect(drawing).toContain('This bar is 50 mm');

@@ -29,7 +29,13 @@ ${table(
   [stretch('clean', test.before), stretch('covered', test.covered), stretch('clean', test.after)],
 )}
 ${facts([
-  ['covered over clean', notes.number(amountBetween(ratio), 'ratio')],
+  [
+    'covered over clean',
+    notes.number(
+      amountBetween({ value: 100 * ratio.value, low: 100 * ratio.low, high: 100 * ratio.high }, '%'),
+      'ratio',
+    ),
+  ],
   ['largest obscuration', notes.number(amount(largestObscuration.value, '%'), 'largest')],
   [
     `true smoke at the alarm of ${figure(alarm.threshold)} %`,

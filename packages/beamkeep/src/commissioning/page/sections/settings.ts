@@ -7,6 +7,9 @@ import { amount, facts, list, missing, table } from '../parts.js';
 const compensationWords = (compensation: BeamOut['settings']['compensation']): string =>
   typeof compensation === 'object' ? `ends at ${figure(compensation.limitDecibels)} dB` : compensation;
 
+const here = ({ found, unit }: BeamOut['thresholds']['limits'][number]): Content =>
+  found === null ? missing('not given') : `${figure(found)} ${unit}`;
+
 /** Settings of a beam, and what its thresholds mean. */
 export function settingsSection({ settings, thresholds }: BeamOut, notes: Footnotes): Markup {
   const { alarm, fault, compensationBound, dirt, limits } = thresholds;
@@ -69,9 +72,9 @@ ${list(
     .filter((line) => line.kept !== 'yes')
     .map(
       (line) =>
-        html`${line.kept === 'no' ? html`<b>not kept</b>` : 'not known'}: ${line.asks} ${
-          line.limit === null ? '' : `${figure(line.limit)} ${line.unit}`
-        }; here ${line.found === null ? missing('not given') : `${figure(line.found)} ${line.unit}`} <span class="lead">(${line.source}; ${line.seen})</span>`,
+        html`${line.kept === 'no' ? html`<b>not kept</b>` : 'not known'}: ${line.asks}${
+          line.limit !== null && [` ${figure(line.limit)} ${line.unit}`, '; here ', here(line)]
+        } <span class="lead">(${line.source}; ${line.seen})</span>`,
     ),
 )}
 `;
