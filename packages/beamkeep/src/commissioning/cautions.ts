@@ -5,6 +5,7 @@
 
 /** A part of the commissioning day. */
 export const stages = ['before', 'aim', 'covered', 'thresholds', 'prove', 'after'] as const;
+/** One of `stages`. */
 export type Stage = (typeof stages)[number];
 
 /** One caution. */

@@ -19,10 +19,12 @@ export const causeWords = [
   'smoke-like',
   'cleaned',
 ] as const;
+/** One of `causeWords`. */
 export type CauseWord = (typeof causeWords)[number];
 
 /** The reader's duty: know it, plan it, go (or treat as fire). */
 export const severities = ['note', 'watch', 'act'] as const;
+/** One of `severities`. */
 export type Severity = (typeof severities)[number];
 
 /** A number that a person can check against the plot. */

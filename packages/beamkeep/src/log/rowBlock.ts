@@ -27,6 +27,7 @@ export interface RowColumns {
 export interface RowSink {
   /** Called once, before any rows. */
   header(columns: RowColumns): void;
+  /** The next rows, in order of time; the block is used again afterwards. */
   rows(block: RowBlock): void;
   /** Called once, after all rows. */
   end(): void;

@@ -46,7 +46,10 @@ export function jitterOneAxis(offset: number, jitter: number, halfAngle: number)
 export function jitterTwoAxes(
   jitter: number,
   halfAngle: number,
-): JitterLoss & { readonly shareBelow: (level: number) => number } {
+): JitterLoss & {
+  /** Share of the time at which the level is below a share of the peak. */
+  readonly shareBelow: (level: number) => number;
+} {
   const power = halfAngle ** 2 / (2 * Math.LN2 * jitter ** 2);
   return {
     meanTransmittance: power / (1 + power),

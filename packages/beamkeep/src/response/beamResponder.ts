@@ -27,6 +27,7 @@ export interface BeamResponder {
   advance(time: number): void;
   /** The next instant at which a delay would be over or a reset comes [ms]. */
   due(): number;
+  /** What to carry over to the next part of the log. */
   memory(): BeamMemory;
 }
 

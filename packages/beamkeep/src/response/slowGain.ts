@@ -43,6 +43,7 @@ export interface SlowGain {
    * @returns obscuration after the gain [%], and whether the gain has come to its end
    */
   feed(time: number, obscuration: number): { obscuration: number; atLimit: boolean };
+  /** What to carry over to the next part of the log. */
   memory(): SlowGainMemory;
 }
 

@@ -15,6 +15,7 @@ export interface Lobe {
   readonly lean: number;
 }
 
+/** A plain Gaussian, which every lobe is near its peak. */
 export const gaussianLobe: Lobe = { shape: 'gaussian', power: 2, tall: 1, lean: 0 };
 
 const half = 10 * Math.log10(2);

@@ -5,10 +5,12 @@
 
 /** `reflective`: light crosses the smoke twice; `end-to-end`: once. */
 export const layouts = ['reflective', 'end-to-end'] as const;
+/** One of `layouts`. */
 export type Layout = (typeof layouts)[number];
 
 /** Unit of a beam's column in the log. `counts` and `millivolts` are proportional to received optical power. */
 export const signalUnits = ['percent', 'obscuration', 'counts', 'millivolts', 'decibels'] as const;
+/** One of `signalUnits`. */
 export type SignalUnit = (typeof signalUnits)[number];
 
 /** The equipment's own slow gain: none, not known, or known to end at so many decibels. */
@@ -16,14 +18,17 @@ export type Compensation = 'none' | 'unknown' | { readonly limitDecibels: number
 
 /** How time stands in a log. */
 export const timeFormats = ['iso', 'unix-seconds', 'unix-milliseconds', 'day-first', 'month-first'] as const;
+/** One of `timeFormats`. */
 export type TimeFormat = (typeof timeFormats)[number];
 
 /** `mean`: a value stands for the interval before its time; `on-change`: a value holds until the next line. */
 export const samplings = ['regular', 'mean', 'on-change'] as const;
+/** One of `samplings`. */
 export type Sampling = (typeof samplings)[number];
 
 /** What was done at a visit. */
 export const works = ['cleaned', 'realigned', 'tested', 'reset', 'isolated', 'renormalised'] as const;
+/** One of `works`. */
 export type Work = (typeof works)[number];
 
 /** One beam of a site, defaults filled in. */

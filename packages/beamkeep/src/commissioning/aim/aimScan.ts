@@ -38,6 +38,7 @@ export interface AimScanOptions {
 
 /** A table whose cells can be read as numbers. */
 export interface NumberRows extends NamedRows {
+  /** The number in a cell; NaN where it is empty, undefined where it is something else. */
   numberIn(cell: string): number | undefined;
 }
 

@@ -29,6 +29,7 @@ export const figureMeanings = {
   lowerRowReach: 'how far an extra low beam reaches to either side [% of its height]',
 } as const;
 
+/** One of `figureNames`. */
 export type FigureName = keyof typeof figureMeanings;
 
 /** Names of the figures, in the order of reports. */

@@ -22,6 +22,7 @@ export const happenings = [
   'data-gap',
   'smoke-like',
 ] as const;
+/** One of `happenings`. */
 export type Happening = (typeof happenings)[number];
 
 /** Paces at which each can be seen, as often as they occur. */

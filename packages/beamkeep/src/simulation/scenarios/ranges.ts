@@ -272,4 +272,5 @@ export const heldOut: Ranges = {
 
 /** The range sets by name. */
 export const rangeSets = { weighing, 'held-out': heldOut } as const;
+/** Name of one of `rangeSets`. */
 export type RangeSet = keyof typeof rangeSets;

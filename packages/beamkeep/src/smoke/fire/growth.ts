@@ -4,6 +4,7 @@ import { refuseUnlessAbove0 } from '../refuse.js';
 
 /** How quickly a fire grows, by the four names in use. */
 export const growthClasses = ['slow', 'medium', 'fast', 'ultra-fast'] as const;
+/** One of `growthClasses`. */
 export type GrowthClass = (typeof growthClasses)[number];
 
 /** Heat release rate that a fire reaches in its growth time [kW]: the two definitions in use. */

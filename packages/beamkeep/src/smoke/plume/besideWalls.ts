@@ -4,6 +4,7 @@ import { type Plume, type PlumeFire, plumeAt } from './heskestad.js';
 
 /** Where a fire stands. */
 export const places = ['free', 'wall', 'corner'] as const;
+/** One of `places`. */
 export type Place = (typeof places)[number];
 
 /**
