@@ -19,8 +19,22 @@ const familyDays = 2;
 /** Sorts the excursions of a beam. */
 export function sortExcursions(picture: Unsorted): Map<Excursion, Kind> {
   const alone = new Map(picture.excursions.map((e) => [e, kindOf(picture, e)] as const));
-  return new Map(picture.excursions.map((e) => [e, agreed(picture, alone, e)] as const));
+  const kinds = new Map(picture.excursions.map((e) => [e, agreed(picture, alone, e)] as const));
+  // Where mist comes often, a weak dip in its hours is more mist.
+  let nights = 0;
+  for (const kind of kinds.values()) if (kind === 'film') nights++;
+  if (nights >= mistyNights) {
+    for (const [e, kind] of kinds) {
+      const at = solarHour(picture.view, (e.start + e.end) / 2);
+      if (kind === 'dust' && hoursBetween(at, coldest) < 5) kinds.set(e, 'film');
+    }
+  }
+  return kinds;
 }
+
+/** Nights of mist that make a misty beam, and the coldest solar hour [h]. */
+const mistyNights = 4;
+const coldest = 5;
 
 /** Kinds that come again, in which one excursion may be mistaken for another. */
 const recurring: readonly Kind[] = ['film', 'dust', 'light', 'slow'];
@@ -130,7 +144,7 @@ const shallow = 0.3;
 function filmScore(e: Excursion, at: number): number {
   const long = (e.end - e.start) / hour;
   if (long < 1.2 || e.onset < 0.25 * hour) return -1;
-  const fromColdest = Math.max(0, hoursBetween(at, 5) - 3);
+  const fromColdest = Math.max(0, hoursBetween(at, coldest) - 3);
   return (
     0.5 * Math.min(3, long - 1.2) +
     1.2 * Math.min(1.5, e.onset / hour) -
@@ -158,7 +172,7 @@ function standsOut(picture: Unsorted, e: Excursion): boolean {
   const sway = swayAt(picture, e);
   if (sway < 0.012) return true;
   // Beside a large sway only what comes in minutes is no part of it.
-  return e.depth > 0.7 * sway || (e.onset < 0.4 * hour && e.depth > 0.35 * sway && e.end - e.start < 3 * hour);
+  return e.depth > 0.7 * sway || (e.onset < 0.4 * hour && e.depth > 0.5 * sway && e.end - e.start < 3 * hour);
 }
 
 /** Fast in, flat, fast out: an object. */
