@@ -65,7 +65,7 @@ describe('beamkeep aim', () => {
     await refused(['aim', demo('scan-b1.csv'), ...site, '--beam', 'B1', '--left', 'x'], 'one angle');
     await refused(['aim', demo('scan-b1.csv'), ...site, '--beam', 'B1', '--left', '0,0'], '2 angles');
     await refused(['aim', demo('nowhere.csv'), ...site, '--beam', 'B1'], 'no such file');
-    await refused(['aim', demo('events.csv'), ...site, '--beam', 'B1'], 'fitLobe');
+    await refused(['aim', demo('events.csv'), ...site, '--beam', 'B1'], 'events.csv: 0 of its lines');
   });
 });
 

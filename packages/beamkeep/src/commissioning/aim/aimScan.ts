@@ -70,16 +70,31 @@ export function aimScanOf(table: NumberRows, options: AimScanOptions): AimScan {
     return value ?? Number.NaN;
   };
   const readings = Float64Array.from(table.rows, (row) => numberAt(row, level));
+  const angles = axes.map((column) =>
+    Float64Array.from(table.rows, (row) => inDegrees(numberAt(row, column), angleUnit, separation)),
+  );
+  const usable = readings.filter((reading, row) =>
+    [reading, ...angles.map((column) => column[row])].every(Number.isFinite),
+  );
+  const needed = leastReadings(axes.length);
+  if (usable.length < needed) {
+    const [first] = notes;
+    throw new UsageError(
+      `${table.file}: ${usable.length} of its lines hold angle and reading, and a lobe over ${axes.length} ` +
+        `${axes.length === 1 ? 'axis' : 'axes'} needs ${needed} or more${first ? `; line ${first.line}: ${first.what}` : ''}`,
+    );
+  }
   return {
     axes: axes.map((column) => table.names[column] as string),
-    angles: axes.map((column) =>
-      Float64Array.from(table.rows, (row) => inDegrees(numberAt(row, column), angleUnit, separation)),
-    ),
+    angles,
     power: readings.map((reading) => linearReading(reading, signalUnit)),
     readings,
     notes,
   };
 }
+
+/** A lobe has a peak, a floor, and a centre and a half-angle an axis; one reading more shows whether they fit. */
+const leastReadings = (axes: number): number => 2 + 2 * axes + 1;
 
 function columnNamed({ file, names }: NamedRows, name: string, option: string): number {
   const column = names.indexOf(name);

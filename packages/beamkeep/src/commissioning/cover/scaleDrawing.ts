@@ -52,7 +52,7 @@ export function scaleDrawing(reflector: Reflector, way: CoverWay, marks: readonl
   return svg`<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 0 ${mm(width)} ${mm(height)}" role="img" aria-label="Cover scale, ${name}" font-family="sans-serif">
 <title>Cover scale, ${name}</title>
 <rect width="${mm(width)}" height="${mm(height)}" fill="#fff"/>
-<text x="${margin}" y="6" font-size="3.6">Cover scale, % obscuration: ${name}</text>
+<text x="${margin}" y="6" font-size="3.2">Cover scale, % obscuration: ${name}</text>
 <rect x="${margin}" y="${top}" width="${mm(size)}" height="${strip}" fill="none" stroke="#000" stroke-width="0.3"/>
 ${places.map(({ place, obscuration, label: shown }) => {
   const long = obscuration % 10 === 0;
