@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { depot, log, tableOf, text } from '../../../tests/commissioning/demo.js';
 import { parseProofSheet, usualSteps } from './commissioning/index.js';
+import { logOfText } from './log/index.js';
 import { proofPlan, prove } from './prove.js';
+import { parseSite } from './site/index.js';
 
 /* Asked of the demonstration files of the commissioning day, whose truth is known: see their README. */
 
@@ -47,5 +49,32 @@ describe('prove', () => {
     await expect(prove(await log('proof-b1.csv'), await depot(), { ...sheet, steps })).rejects.toThrow(
       'steps[0].time is "at noon"',
     );
+  });
+  it('reads a log on change as what held between its lines', async () => {
+    const lines = [
+      '10:00:00,100',
+      '10:00:40,80',
+      '10:01:20,100',
+      '10:02:00,60',
+      '10:02:03,20',
+      '10:02:06,0',
+      '10:02:30,100',
+      '10:03:20,100.1',
+    ];
+    const csv = `time,b1\n${lines.map((line) => `2027-01-20T${line.replace(',', 'Z,')}`).join('\n')}\n`;
+    const site = parseSite({
+      sampling: 'on-change',
+      beams: [{ id: 'B1', layout: 'reflective', separation: 62, signalColumn: 'b1' }],
+    });
+    const steps = [{ do: 'part-cover', obscuration: 20 }, { do: 'uncover' }, { do: 'cover-slowly' }, { do: 'uncover' }];
+    const sheet = parseProofSheet({ format: 'beamkeep-proof-sheet/1', beam: 'B1', steps });
+    const answer = await prove(logOfText(csv), site, sheet);
+    expect(answer.steps.map(({ verdict, reasons }) => [verdict, reasons[0]])).toEqual([
+      ['pass', 'No signal came, as it must not.'],
+      ['pass', expect.stringContaining('came back')],
+      ['pass', expect.stringContaining('Fire due 10 s after')],
+      ['pass', expect.stringContaining('came back')],
+    ]);
+    expect(answer.steps[2]?.signalAt).toBe('2027-01-20T10:02:10.000Z');
   });
 });

@@ -100,11 +100,12 @@ export function coveredTest(
   const freedom = Math.min(covered.degreesOfFreedom, ...known.map(({ degreesOfFreedom }) => degreesOfFreedom));
   const reach = studentQuantile(0.975, freedom) * error;
   const [ratioLow, ratioHigh] = [ratio - reach, ratio + reach];
+  // Noise about nothing can measure a residue below 0: more than all of the light cannot be read.
   const largest = (share: number) =>
     largestObscuration({
       signalUnit: 'counts',
       cleanAir: 1,
-      covered: share,
+      covered: Math.max(share, 0),
       coveredSubtracted: beam.coveredSubtracted,
     });
 
