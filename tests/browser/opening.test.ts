@@ -1,5 +1,6 @@
+import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Desk, desk, eventually, type OpenNotebook, settled } from './notebook.js';
+import { addCell, type Desk, desk, eventually, type OpenNotebook, settled } from './notebook.js';
 
 let here: Desk;
 let open: OpenNotebook;
@@ -68,6 +69,24 @@ describe('a fresh visit', () => {
     const { page } = open;
     await expect(page.locator('.cell-events tbody tr').count()).resolves.toBe(38);
     await expect(page.locator('.cell-events .answer').textContent()).resolves.toMatch(/140 s ahead/);
+  });
+
+  it('reads an aim scan and a covered test', async () => {
+    const { page } = open;
+    const file = (name: string): string =>
+      fileURLToPath(new URL(`../../datasets/tram-depot/commissioning/${name}`, import.meta.url));
+    await addCell(page, 'an aim scan');
+    const aim = page.locator('.cell-aim');
+    await aim.getByLabel('aim scan', { exact: true }).setInputFiles(file('scan-b1.csv'));
+    await aim.getByLabel('Where the head was left').fill('0,5');
+    await eventually(() => aim.textContent()).toMatch(/Look again\. .*on the flank/);
+    await aim.locator('.main-svg').first().waitFor();
+    await addCell(page, 'a covered test');
+    const test = page.locator('.cell-covered');
+    await test.getByLabel('log of a covered test', { exact: true }).setInputFiles(file('covered-b1.csv'));
+    await eventually(() => test.textContent()).toMatch(/Fit\. Covered, the beam still reads/);
+    await test.getByLabel('log of a covered test', { exact: true }).setInputFiles(file('scan-b1.csv'));
+    await test.locator('.trouble').waitFor();
   });
 
   it('switches obscuration, level and loss', async () => {

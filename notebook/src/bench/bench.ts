@@ -1,15 +1,21 @@
 import {
+  type AimJson,
+  aim,
+  type CoveredJson,
+  covered,
   type DiagnosisJson,
   diagnose,
   type ExplanationJson,
   explanationOf,
   type LogSource,
+  logOfText,
   type PlanAnswer,
   type PlanRequest,
   parseSite,
   plan,
   respond,
   type ThresholdsJson,
+  textTable,
   thresholds,
   UsageError,
 } from 'beamkeep';
@@ -247,6 +253,23 @@ const bench = {
   spectrum(beam: string, window: Window): SwingSpectrum {
     const { trace, intervalSeconds } = record(beam);
     return spectrumOf(trace, window, intervalSeconds * 1000);
+  },
+
+  /**
+   * What an aim scan says of a beam.
+   *
+   * @param scan CSV of one or two angles and a level
+   * @param site the site
+   * @param beam the beam
+   * @param left where the head was left, one number an axis [degrees]; none where that is not known
+   */
+  aim(scan: SmallFile, site: Site, beam: string, left: readonly number[]): AimJson {
+    return aim(textTable(scan.text, scan.name), site, { beam, ...(left.length > 0 ? { left } : {}) });
+  },
+
+  /** What a covered test says of a beam. */
+  covered(test: SmallFile, site: Site, beam: string): Promise<CoveredJson> {
+    return covered(logOfText(test.text, test.name), site, { beam });
   },
 
   /** What the thresholds of the site mean. */

@@ -1,6 +1,8 @@
 import type { Kind } from '../sheet/sheet.js';
+import { AimCell } from './aim/AimCell.js';
 import { CautionsCell } from './cautions/CautionsCell.js';
 import type { CellView } from './cellView.js';
+import { CoveredCell } from './covered/CoveredCell.js';
 import { EventsCell } from './events/EventsCell.js';
 import { FindingsCell } from './findings/FindingsCell.js';
 import { FoldCell } from './fold/FoldCell.js';
@@ -33,6 +35,8 @@ export const cellViews: { readonly [K in Kind]: CellView<K> } = {
     about: 'periods that return in the stretch in sight',
     View: SpectrumCell,
   },
+  aim: { question: 'Is it aimed at the peak?', about: 'an aim scan', View: AimCell },
+  covered: { question: 'What comes back when it is covered?', about: 'a covered test', View: CoveredCell },
   thresholds: {
     question: 'What do the thresholds mean?',
     about: 'thresholds in smoke, under dirt, against standards',

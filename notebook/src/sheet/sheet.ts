@@ -82,6 +82,13 @@ export const settingsOf = {
   fold: v.strictObject({ scale: v.picklist(scales), beam: v.nullable(v.string()) }),
   spectrum: v.strictObject({ beam: v.nullable(v.string()) }),
   units: v.strictObject({ value: v.string(), from: v.string(), to: v.string(), path: v.string() }),
+  aim: v.strictObject({
+    beam: v.nullable(v.string()),
+    scan: v.nullable(smallText),
+    /** Where the head was left [degrees], as typed. */
+    left: v.string(),
+  }),
+  covered: v.strictObject({ beam: v.nullable(v.string()), test: v.nullable(smallText) }),
   thresholds: v.strictObject({}),
   plan: v.strictObject({
     length: v.string(),
@@ -133,6 +140,8 @@ export const freshSettings: Settings = {
   fold: { scale: 'obscuration', beam: null },
   spectrum: { beam: null },
   units: { value: '35', from: 'percent', to: 'decibels-per-metre', path: '100' },
+  aim: { beam: null, scan: null, left: '' },
+  covered: { beam: null, test: null },
   thresholds: {},
   plan: { length: '60', width: '40', height: '12', roof: 'flat', apex: '16', rules: 'bs5839-1' },
   lesson: { lesson: 'two-paths', values: {} },

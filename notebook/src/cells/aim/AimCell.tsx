@@ -1,0 +1,75 @@
+import type { AimJson } from 'beamkeep';
+import { useCallback } from 'preact/hooks';
+import { Choice } from '../../parts/Choice.js';
+import { FileField } from '../../parts/FileField.js';
+import { numberIn } from '../../parts/numberIn.js';
+import { Verdict } from '../../parts/Verdict.js';
+import { Plot } from '../../plots/Plot.js';
+import type { Palette } from '../../plots/palette.js';
+import { scanFigure, scanHeight } from '../../plots/scanFigure.js';
+import { set } from '../../sheet/edits.js';
+import type { Cell, Settings } from '../../sheet/sheet.js';
+import { helper } from '../../state/helper.js';
+import { edit } from '../../state/store.js';
+import { NeedsLog } from '../NeedsLog.js';
+import { useAnswer } from '../useAnswer.js';
+import type { OpenLog } from '../useLog.js';
+
+/** Is the head on the peak of its lobe, on the flank, or on a stray reflection? */
+export function AimCell({ cell }: { cell: Cell<'aim'> }) {
+  return <NeedsLog cell={cell.id}>{(log) => <Aim cell={cell} log={log} />}</NeedsLog>;
+}
+
+function Aim({ cell, log }: { cell: Cell<'aim'>; log: OpenLog }) {
+  const { reading } = log;
+  const { scan, left } = cell.settings;
+  const change = (to: Partial<Settings['aim']>): void => edit((sheet) => set(sheet, cell, to), `${cell.id} aim`);
+  const ids = reading.beams.map(({ id }) => id);
+  const beam = ids.find((id) => id === cell.settings.beam) ?? ids[0];
+  const places = left
+    .split(/[;/]|\s+/)
+    .map(numberIn)
+    .filter((place) => !Number.isNaN(place));
+  const where = places.join(' ');
+  const answer = useAnswer(scan && beam !== undefined ? () => helper().aim(scan, reading.site, beam, places) : null, [
+    reading,
+    scan,
+    beam,
+    where,
+  ]);
+  return (
+    <>
+      <div class="settings">
+        <Choice
+          legend="Beam"
+          options={ids.map((id) => [id, id] as const)}
+          value={beam ?? ''}
+          onChange={(id) => change({ beam: id })}
+        />
+        <label class="field">
+          <span>Where the head was left [degrees], one number an axis</span>
+          <input value={left} onInput={(event) => change({ left: event.currentTarget.value })} />
+        </label>
+        <FileField what="aim scan" file={scan} onFile={(file) => change({ scan: file })} />
+      </div>
+      {answer.is === 'nothing' && (
+        <p class="empty">
+          Choose an aim scan: a CSV with one or two columns of angles and one of the received level, a line a reading.
+        </p>
+      )}
+      {answer.is === 'asking' && <p class="empty">Looking at the scan …</p>}
+      {answer.is === 'refused' && <p class="trouble">{answer.why}</p>}
+      {answer.is === 'told' && <Told aim={answer.told} />}
+    </>
+  );
+}
+
+function Told({ aim }: { aim: AimJson }) {
+  const draw = useCallback((width: number, colours: Palette) => scanFigure(aim, width, colours), [aim]);
+  return (
+    <>
+      <Verdict verdict={aim.verdict} sentences={aim.sentences} actions={aim.actions} />
+      <Plot figure={draw} height={scanHeight} label={`Aim scan of beam ${aim.beam}. ${aim.sentences.join(' ')}`} />
+    </>
+  );
+}

@@ -1,0 +1,74 @@
+import type { CoveredJson } from 'beamkeep';
+import { useCallback, useMemo } from 'preact/hooks';
+import { siteZone } from '../../bench/siteZone.js';
+import { Choice } from '../../parts/Choice.js';
+import { FileField } from '../../parts/FileField.js';
+import { Verdict } from '../../parts/Verdict.js';
+import { coveredFigure, coveredHeight } from '../../plots/coveredFigure.js';
+import { Plot } from '../../plots/Plot.js';
+import type { Palette } from '../../plots/palette.js';
+import { set } from '../../sheet/edits.js';
+import type { Cell, Settings } from '../../sheet/sheet.js';
+import { helper } from '../../state/helper.js';
+import { edit } from '../../state/store.js';
+import { NeedsLog } from '../NeedsLog.js';
+import { useAnswer } from '../useAnswer.js';
+import type { OpenLog } from '../useLog.js';
+
+/** What comes back when the reflector is covered? */
+export function CoveredCell({ cell }: { cell: Cell<'covered'> }) {
+  return <NeedsLog cell={cell.id}>{(log) => <Covered cell={cell} log={log} />}</NeedsLog>;
+}
+
+function Covered({ cell, log }: { cell: Cell<'covered'>; log: OpenLog }) {
+  const { reading } = log;
+  const { test } = cell.settings;
+  const change = (to: Partial<Settings['covered']>): void => edit((sheet) => set(sheet, cell, to));
+  const ids = reading.beams.map(({ id }) => id);
+  const beam = ids.find((id) => id === cell.settings.beam) ?? ids[0];
+  const answer = useAnswer(test && beam !== undefined ? () => helper().covered(test, reading.site, beam) : null, [
+    reading,
+    test,
+    beam,
+  ]);
+  return (
+    <>
+      <div class="settings">
+        <Choice
+          legend="Beam"
+          options={ids.map((id) => [id, id] as const)}
+          value={beam ?? ''}
+          onChange={(id) => change({ beam: id })}
+        />
+        <FileField what="log of a covered test" file={test} onFile={(file) => change({ test: file })} />
+      </div>
+      {answer.is === 'nothing' && (
+        <p class="empty">
+          Choose the log of a covered test: a minute clean, the whole reflector covered with something dull for half a
+          minute, a minute clean again.
+        </p>
+      )}
+      {answer.is === 'asking' && <p class="empty">Looking at the test …</p>}
+      {answer.is === 'refused' && <p class="trouble">{answer.why}</p>}
+      {answer.is === 'told' && <Told test={answer.told} timeZone={reading.site.timeZone} />}
+    </>
+  );
+}
+
+function Told({ test, timeZone }: { test: CoveredJson; timeZone: string }) {
+  const zone = useMemo(() => siteZone(timeZone), [timeZone]);
+  const draw = useCallback(
+    (width: number, colours: Palette) => coveredFigure(test, zone, width, colours),
+    [test, zone],
+  );
+  return (
+    <>
+      <Verdict verdict={test.verdict} sentences={test.sentences} actions={test.actions} />
+      <Plot
+        figure={draw}
+        height={coveredHeight}
+        label={`Covered test of beam ${test.beam}. ${test.sentences.join(' ')}`}
+      />
+    </>
+  );
+}

@@ -1,0 +1,58 @@
+import { useSignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+import type { SmallText } from '../sheet/sheet.js';
+
+/** Largest file that is kept word for word in a sheet [bytes]. */
+const largest = 1_000_000;
+
+interface FileFieldProps {
+  /** What the file is, for its button and its name in messages. */
+  readonly what: string;
+  readonly file: SmallText | null;
+  readonly onFile: (file: SmallText | null) => void;
+}
+
+/** Takes one small file into the sheet. */
+export function FileField({ what, file, onFile }: FileFieldProps) {
+  const input = useRef<HTMLInputElement>(null);
+  const refused = useSignal<string | null>(null);
+
+  async function take(given: File): Promise<void> {
+    refused.value = given.size > largest ? `${given.name} is too large (${given.size} bytes): cut out the test.` : null;
+    if (refused.value === null) onFile({ name: given.name, text: await given.text() });
+  }
+
+  return (
+    <div class="file-field">
+      <div class="buttons" data-screen>
+        <button type="button" onClick={() => input.current?.click()}>
+          {file ? `Other ${what}` : `Choose ${what}`}
+        </button>
+        {file && (
+          <button type="button" class="plain" onClick={() => onFile(null)}>
+            take it out
+          </button>
+        )}
+        <input
+          ref={input}
+          class="unseen"
+          type="file"
+          tabIndex={-1}
+          aria-label={what}
+          accept=".csv,.txt"
+          onChange={(event) => {
+            const [given] = event.currentTarget.files ?? [];
+            event.currentTarget.value = '';
+            if (given) void take(given);
+          }}
+        />
+      </div>
+      {file && <p class="key">{file.name}</p>}
+      {refused.value && (
+        <p class="trouble" role="alert">
+          {refused.value}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,92 @@
+import type { AimJson } from 'beamkeep';
+import type { Data, Layout, Shape } from 'plotly.js-dist-min';
+import { margins } from './laneFigure.js';
+import type { Palette } from './palette.js';
+import { type Figure, plain } from './plotly.js';
+
+export const scanHeight = 300;
+
+/** An aim scan: the readings, the peak that was fitted to them, and where the head was left. */
+export function scanFigure(aim: AimJson, width: number, colours: Palette): Figure {
+  const [first = [], second] = aim.scan.angles;
+  const across = first.map(numberOf);
+  const power = aim.scan.power.map(numberOf);
+  const most = Math.max(...power.filter(Number.isFinite));
+  const { l, r } = margins(width);
+  const readings: Data = {
+    type: 'scatter',
+    mode: 'markers',
+    x: across,
+    y: second ? second.map(numberOf) : power,
+    marker: second
+      ? {
+          symbol: 'circle-open',
+          color: colours.ink,
+          size: power.map((value) => 3 + 15 * Math.sqrt(Math.max(0, value / most))),
+        }
+      : { symbol: 'circle-open', color: colours.ink, size: 7 },
+    hovertemplate: `%{x:.3g}°: %{y:.3g}<extra></extra>`,
+    name: 'readings',
+  };
+  const marks = [
+    {
+      at: aim.fit.centre.map(({ value }) => numberOf(value)),
+      name: 'peak',
+      dash: 'solid' as const,
+      color: colours.accent,
+    },
+    ...(aim.left ? [{ at: aim.left.at, name: 'left here', dash: 'dash' as const, color: colours.warm }] : []),
+  ];
+  const shapes: Partial<Shape>[] = marks.flatMap(({ at, dash, color }) =>
+    at.slice(0, second ? 2 : 1).map((place, axis) => ({
+      type: 'line' as const,
+      xref: axis === 0 ? ('x' as const) : ('paper' as const),
+      yref: axis === 0 ? ('paper' as const) : ('y' as const),
+      ...(axis === 0 ? { x0: place, x1: place, y0: 0, y1: 1 } : { x0: 0, x1: 1, y0: place, y1: place }),
+      line: { color, width: 1.5, dash },
+    })),
+  );
+  const axis = {
+    gridcolor: colours.rule,
+    zeroline: false,
+    linecolor: colours.soft,
+    showline: true,
+    fixedrange: true,
+  };
+  const layout: Partial<Layout> = {
+    width,
+    height: scanHeight,
+    margin: { l, r, t: 22, b: 44 },
+    paper_bgcolor: 'rgba(0,0,0,0)',
+    plot_bgcolor: 'rgba(0,0,0,0)',
+    font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
+    hoverlabel: { bgcolor: colours.panel, bordercolor: colours.soft, font: { color: colours.ink, size: 13 } },
+    showlegend: false,
+    dragmode: false,
+    hovermode: 'closest',
+    xaxis: { ...axis, title: { text: plain(`${aim.axes[0] ?? 'angle'} [degrees]`), font: { size: 11 }, standoff: 6 } },
+    yaxis: {
+      ...axis,
+      title: {
+        text: plain(second ? `${aim.axes[1] ?? 'angle'} [degrees]` : 'received'),
+        font: { size: 11 },
+        standoff: 4,
+      },
+    },
+    shapes,
+    annotations: marks.map(({ at, name, color }) => ({
+      x: at[0] ?? 0,
+      yref: 'paper',
+      y: 1,
+      yanchor: 'bottom',
+      xanchor: 'left',
+      text: name,
+      showarrow: false,
+      font: { size: 11, color },
+    })) as NonNullable<Layout['annotations']>,
+  };
+  return { data: [readings], layout };
+}
+
+const numberOf = (value: number | 'infinite' | null): number =>
+  value === null ? Number.NaN : value === 'infinite' ? Number.POSITIVE_INFINITY : value;
