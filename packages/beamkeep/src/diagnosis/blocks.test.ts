@@ -1,0 +1,41 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { at, recordOf, rise, viewed } from '../../../../tests/diagnosis/kit.js';
+import { typical } from '../../../../tests/diagnosis/typical.js';
+import { minute } from '../columns/index.js';
+import { findBlocks } from './blocks.js';
+
+const blocksOf = (level: (t: number) => number) => findBlocks(viewed(recordOf(level, { days: 20 })));
+
+describe('findBlocks', () => {
+  it('law: finds both edges of an object, give or take a sample', () =>
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 288, max: 10 * 288 }),
+        fc.integer({ min: 6, max: 2 * 288 }),
+        fc.double({ min: 0.15, max: 0.95, noNaN: true }),
+        (from, rows, lost) => {
+          const [begin, end] = [at(0) + from * 5 * minute, at(0) + (from + rows) * 5 * minute];
+          const [block, second] = blocksOf((t) => (t >= begin && t < end ? 1 - lost : 1));
+          expect(second).toBeUndefined();
+          expect(Math.abs((block?.from ?? 0) - from)).toBeLessThanOrEqual(1);
+          expect(Math.abs((block?.to ?? 0) - from - rows)).toBeLessThanOrEqual(1);
+        },
+      ),
+      { seed: 1, numRuns: 30 },
+    ));
+  it('finds a deep one that stands for a fortnight, not a shallow one', () => {
+    const standing = (lost: number) => blocksOf((t) => (t > at(2, 10) && t < at(16, 10) ? 1 - lost : 1));
+    expect(standing(0.7)).toHaveLength(1);
+    expect(standing(0.2)).toEqual([]);
+  });
+  it.each([
+    ['that never came back', (t: number) => (t > at(5) ? 0.5 : 1)],
+    ['that came back to another level', (t: number) => (t < at(5) ? 1 : t < at(5, 5) ? 0.5 : 0.8)],
+    ['with a slow edge', (t: number) => 1 - 0.5 * rise(t, at(5), at(5, 4)) * (1 - rise(t, at(5, 6), at(5, 10)))],
+    ['with an uneven bottom', (t: number) => (t > at(5) && t < at(5, 6) ? 0.6 + 0.2 * Math.sin(t / 3e6) : 1)],
+  ])('finds none in a loss %s', (_, level) => expect(blocksOf(level)).toEqual([]));
+  it.each(['smoke-like', 'condensation', 'building-movement'] as const)('finds none in %s', (cause) =>
+    expect(findBlocks(viewed(typical[cause]()))).toEqual([]),
+  );
+});

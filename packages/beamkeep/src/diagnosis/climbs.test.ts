@@ -1,0 +1,58 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { at, left, recordOf, viewed } from '../../../../tests/diagnosis/kit.js';
+import { minute } from '../columns/index.js';
+import { findClimbs } from './climbs.js';
+
+/** Climbs of a loss alone: nothing slow, nothing daily. */
+function climbsOf(loss: (minutes: number) => number, intervalSeconds = 60, noise = 0.0003) {
+  const view = viewed(recordOf((t) => left(loss((t - at(0)) / minute)), { days: 1, intervalSeconds, noise }));
+  return findClimbs(view, view.loss, new Float32Array(view.loss.length).fill(1));
+}
+
+const ramp = (begin: number, pace: number, most: number) => (m: number) =>
+  Math.min(most, Math.max(0, m - begin) * pace);
+
+describe('findClimbs', () => {
+  it('finds growth somewhat over 0.02 dB a minute, and none somewhat under it', () => {
+    expect(climbsOf(ramp(300, 0.024, 1))).toHaveLength(1);
+    expect(climbsOf(ramp(300, 0.016, 1))).toEqual([]);
+  });
+  it('law: tells begin, growth and time of a ramp', () =>
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 100, max: 900 }),
+        fc.double({ min: 0.05, max: 0.4, noNaN: true }),
+        (begin, pace) => {
+          const [climb] = climbsOf(ramp(begin, pace, 1.5));
+          expect(climb).toBeDefined();
+          if (climb === undefined) return;
+          expect(Math.abs(climb.from - begin)).toBeLessThanOrEqual(5);
+          expect(climb.rise).toBeCloseTo(1.5, 1);
+          expect(climb.lost).toBeCloseTo(1 - left(1.5), 1);
+          expect(climb.time / minute / ((0.8 * 1.5) / pace)).toBeGreaterThan(0.6);
+          expect(climb.time / minute / ((0.8 * 1.5) / pace)).toBeLessThan(1.4);
+        },
+      ),
+      { seed: 1, numRuns: 25 },
+    ));
+  it('counts a growth that dithers as one', () =>
+    expect(climbsOf((m) => ramp(300, 0.03, 1.5)(m) * (1 + (m < 350 ? 0.1 * Math.sin(m / 3) : 0)))).toHaveLength(1));
+  it('finds growth to 4 %, none to 2 %', () => {
+    expect(climbsOf(ramp(300, 0.05, -10 * Math.log10(0.96)))).toHaveLength(1);
+    expect(climbsOf(ramp(300, 0.05, -10 * Math.log10(0.98)))).toEqual([]);
+  });
+  it('finds growth of seconds in a log of a second', () => {
+    const [climb] = climbsOf((m) => ramp(5, 12, 3)(m), 1);
+    expect(climb?.rise).toBeCloseTo(3, 0);
+  });
+  it('finds none in noise, however long', () => expect(climbsOf(() => 0, 60, 0.004)).toEqual([]));
+  it('asks more where the samples are rougher for a while', () => {
+    const view = viewed(
+      recordOf((t) => left(ramp(300, 0.05, 0.4)((t - at(0)) / minute)), { days: 1, intervalSeconds: 60 }),
+    );
+    const rough = new Float32Array(view.loss.length);
+    expect(findClimbs(view, view.loss, rough.fill(1))).toHaveLength(1);
+    expect(findClimbs(view, view.loss, rough.fill(30))).toEqual([]);
+  });
+});

@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { chanceOf, dayOf, hourOf, left, pictured, recordOf } from '../../../../tests/diagnosis/kit.js';
+import { lobe } from '../../../../tests/diagnosis/typical.js';
+import { hour } from '../columns/index.js';
+
+/** Temperature of a structure, each day with its own swing [degC]. */
+const warmth = (t: number): number =>
+  15 + (4 + 4 * chanceOf(dayOf(t), 7)) * Math.cos(((hourOf(t) - 15) / 24) * 2 * Math.PI) + 3 * Math.sin(dayOf(t) / 6);
+
+/** A beam whose aim follows the temperature so many hours before: offset and turn a kelvin in half-angles. */
+const moving = (offset: number, perKelvin: number, lagHours: number, more = (_: number) => 0) =>
+  pictured(
+    recordOf((t) => left(lobe(offset + perKelvin * (warmth(t - lagHours * hour) - 15)) + more(t)), {
+      days: 40,
+      intervalSeconds: 600,
+      temperature: warmth,
+    }),
+  ).heat;
+
+describe('heatOf', () => {
+  it.each([
+    [0.5, 0.02, 2],
+    [0.3, 0.03, 3],
+    [0.8, 0.015, 1],
+  ])('reads offset %f and movement %f a kelvin of a known quadratic, within its limits', (offset, perKelvin, lag) => {
+    const heat = moving(offset, perKelvin, lag);
+    expect(heat).toBeDefined();
+    if (heat === undefined) return;
+    expect(Math.abs(heat.lagHours - lag)).toBeLessThanOrEqual(0.5);
+    expect(heat.explained).toBeGreaterThan(0.95);
+    const { aim } = heat;
+    expect(aim.determined).toBe(true);
+    // Where the movement is told from: the middle of the temperature's range.
+    const there = offset + perKelvin * (aim.reference - 15);
+    expect(aim.offset.low).toBeLessThanOrEqual(there + 0.02);
+    expect(aim.offset.high).toBeGreaterThanOrEqual(there - 0.02);
+    expect(Math.abs(aim.offset.value / there - 1)).toBeLessThan(0.1);
+    expect(Math.abs(aim.movementPerUnit.value / perKelvin - 1)).toBeLessThan(0.1);
+  });
+  it('is not bent by dirt', () => {
+    const heat = moving(0.5, 0.02, 2, (t) => 0.03 * dayOf(t));
+    expect(heat?.aim.offset.value).toBeCloseTo(0.5 + 0.02 * ((heat?.aim.reference ?? 15) - 15), 1);
+  });
+  it('tells the season that a warmer structure makes, and none where the temperature explains nothing', () => {
+    const season = moving(0.5, 0.02, 2)?.season ?? new Float64Array();
+    expect(Math.max(...season) - Math.min(...season)).toBeGreaterThan(0.2);
+  });
+  it('is none without a temperature, and none without a daily cycle to fit', () => {
+    expect(pictured(recordOf(() => 1, { days: 40, intervalSeconds: 600 })).heat).toBeUndefined();
+    expect(pictured(recordOf(() => 1, { days: 2, temperature: warmth })).heat).toBeUndefined();
+  });
+});
