@@ -1,0 +1,25 @@
+import { describe, expect, it } from 'vitest';
+import { at, chanceOf, diagnosed, measured, recordOf, stated, theOne } from '../../../../../tests/diagnosis/kit.js';
+import { typical } from '../../../../../tests/diagnosis/typical.js';
+import { hour, minute } from '../../columns/index.js';
+
+describe('electrical-noise', () => {
+  it('is told from begin to end, give or take a run of samples, with the spread that was put in', () => {
+    const found = theOne(diagnosed(typical['electrical-noise']()), 'electrical-noise');
+    expect(Math.abs(found.start - at(10))).toBeLessThanOrEqual(hour);
+    expect(Math.abs(found.end - at(12))).toBeLessThanOrEqual(hour);
+    // Evenly over 8 %: a standard deviation of 8 / root 12.
+    expect(measured(found, 'spread') / (8 / Math.sqrt(12))).toBeCloseTo(1, 0);
+    expect([found.severity, found.ongoing]).toEqual(['note', false]);
+  });
+  it('knows spikes of both signs', () => {
+    const spike = (t: number): number => {
+      const k = Math.floor(t / (5 * minute));
+      return t > at(10) && t < at(12) && chanceOf(k, 6) < 0.2 ? (chanceOf(k, 7) < 0.5 ? 0.06 : -0.06) : 0;
+    };
+    expect(stated(diagnosed(recordOf((t) => 1 + spike(t), { days: 20 })), 'electrical-noise')).toHaveLength(1);
+  });
+  it.each(['vibration', 'process-aerosol'] as const)('is not stated of %s', (other) =>
+    expect(stated(diagnosed(typical[other]()), 'electrical-noise')).toEqual([]),
+  );
+});

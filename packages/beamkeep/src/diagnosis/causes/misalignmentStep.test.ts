@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest';
+import { at, diagnosed, left, measured, recordOf, stated, theOne } from '../../../../../tests/diagnosis/kit.js';
+import { heatOfDay, knock, lobe, typical } from '../../../../../tests/diagnosis/typical.js';
+
+describe('misalignment-step', () => {
+  it('begins at the first sample after the knock and lasts, with the step that was put in', () => {
+    const diagnosis = diagnosed(typical['misalignment-step']());
+    const found = theOne(diagnosis, 'misalignment-step');
+    expect([found.start, found.end, found.ongoing, found.severity]).toEqual([knock, diagnosis.to, true, 'act']);
+    expect(measured(found, 'step down', '%')).toBeCloseTo(15, 0);
+    expect(measured(found, 'step down', 'dB')).toBeCloseTo(-10 * Math.log10(0.85), 1);
+  });
+  it('ends with the last sample before re-aiming', () => {
+    const aimed = recordOf((t) => (t < knock || t >= at(20, 9) ? 1 : 0.85), { days: 30 });
+    const found = theOne(diagnosed(aimed), 'misalignment-step');
+    expect([found.end, found.ongoing, found.severity]).toEqual([at(20, 9) - 300_000, false, 'note']);
+  });
+  it('tells that the sway grew, as it does when aim is lost', () => {
+    const swaying = recordOf((t) => left(lobe((t < knock ? 0.15 : 0.5) + 0.1 * heatOfDay(t))), { days: 30 });
+    const found = theOne(diagnosed(swaying), 'misalignment-step');
+    expect(found.start).toBe(knock);
+    expect(measured(found, 'daily sway after over before')).toBeGreaterThan(2);
+  });
+  it.each(['obstruction', 'cleaned'] as const)('is not stated of %s', (other) =>
+    expect(stated(diagnosed(typical[other]()), 'misalignment-step')).toEqual([]),
+  );
+});
