@@ -84,7 +84,11 @@ const doubtfulPace = 0.012;
 
 /** A lone dip whose onset is quick, though too few samples show it to be called a climb. */
 function growsAsSmoke({ view, slowLimit }: Unsorted, e: Excursion): boolean {
-  if (e.depth < Math.max(0.03 + 1.5 * view.quantum, 1.5 * slowLimit) || e.deepSamples < 4 || e.raggedness > 6)
+  if (
+    e.depth < Math.max(0.03 + 1.5 * view.quantum, 1.5 * slowLimit) ||
+    e.deepSamples < 4 ||
+    (e.raggedness > 6 && e.deepSamples < 60)
+  )
     return false;
   const loss = -4.343 * Math.log(Math.max(0.02, 1 - e.depth));
   return loss / Math.max(e.onset / 60_000, view.interval / 60_000, 1 / 60) >= doubtfulPace;

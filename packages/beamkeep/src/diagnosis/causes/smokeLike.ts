@@ -27,6 +27,8 @@ interface Suspect {
   fire: boolean;
   /** Whether it grew as smoke may, rather than stood deep for another reason. */
   grown: boolean;
+  /** Whether it grew again out of an episode that had cleared: never joined to that one. */
+  again?: boolean;
   confidence: number;
   lost: number;
   growth: number;
@@ -56,6 +58,7 @@ function growths(picture: Picture): Suspect[] {
       ...told,
       start: k === 0 ? start : from,
       end: to,
+      again: k > 0,
       lost: lossWithin(picture, e, from, to),
     }));
   });
@@ -63,6 +66,9 @@ function growths(picture: Picture): Suspect[] {
 
 /** An excursion is cut where it cleared to under this share of the depth on either side, and grew again. */
 const clearedTo = 0.3;
+
+/** Most fires in a row that one excursion is taken for. */
+const mostFires = 4;
 
 /** The times between clearings of an excursion: a second fire is a second episode. */
 function cleared({ depth, view }: Picture, e: Excursion): [number, number][] {
@@ -89,7 +95,8 @@ function cleared({ depth, view }: Picture, e: Excursion): [number, number][] {
       at = i;
     }
   }
-  const borders = [0, ...cuts, smooth.length - 1];
+  // What clears again and again flutters: one episode.
+  const borders = [0, ...(cuts.length > mostFires - 1 ? [] : cuts), smooth.length - 1];
   return borders.slice(1).map((to, k) => {
     const from = (borders[k] as number) + (k === 0 ? 0 : 1);
     return [time[e.from + from] as number, until[e.from + to] as number];
@@ -148,6 +155,7 @@ function joined(
     const last = all.at(-1);
     if (
       last !== undefined &&
+      s.again !== true &&
       (s.start <= last.end ||
         together(s.start - last.end, Math.max(last.end - last.start, s.end - s.start), last.end, s.start))
     ) {
