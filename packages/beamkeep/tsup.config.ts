@@ -1,8 +1,5 @@
 import { defineConfig, type Options } from 'tsup';
 
-/** Packages without a CommonJS form: Node before 20.19 cannot `require` them, so the CommonJS build carries them. */
-const onlyModules = [/^leven$/, /^temporal-polyfill/];
-
 /** Every room is an entry and shared code is split off, so that importing one function brings only that function. */
 const rooms: Options = {
   entry: ['src/*.ts', 'src/*/index.ts', '!src/**/*.test.ts'],
@@ -29,9 +26,5 @@ const types: Options = {
   dts: { only: true, compilerOptions: { ignoreDeprecations: '6.0', types: ['node'] } },
 };
 
-export default defineConfig([
-  { ...rooms, format: 'esm' },
-  { ...rooms, format: 'cjs', noExternal: onlyModules },
-  standalone,
-  types,
-]);
+/** The CommonJS code is made by scripts/commonJs.mjs. */
+export default defineConfig([{ ...rooms, format: 'esm' }, standalone, types]);

@@ -54,6 +54,22 @@ describe('what is packed', () => {
   });
 });
 
+describe('source maps', () => {
+  it('lead to the sources, which they carry, and name no machine', async () => {
+    const built = join(library, 'dist');
+    const maps = (await readdir(built, { recursive: true })).filter((name) => name.endsWith('.map'));
+    expect(maps.some((name) => name.endsWith('.cjs.map'))).toBe(true);
+    for (const name of maps) {
+      const map: { sources: string[]; sourcesContent?: string[] } = JSON.parse(
+        await readFile(join(built, name), 'utf8'),
+      );
+      const foreign = map.sources.filter((source) => !/^(?:\.\.\/)+(?:src|node_modules)\//.test(source));
+      expect(foreign, name).toEqual([]);
+      expect(map.sourcesContent ?? [], name).toHaveLength(map.sources.length);
+    }
+  });
+});
+
 describe('the entries', () => {
   it('are the root, the files of Node, the standalone file, and every room', async () => {
     const { exports = {} } = await manifestOf(library);
