@@ -16,6 +16,7 @@ export default defineConfig({
   test: {
     include: ['packages/*/src/**/*.test.ts', 'notebook/src/**/*.test.ts', 'tests/**/*.test.ts'],
     testTimeout: 60_000,
+    hookTimeout: 60_000,
     globalSetup: fileURLToPath(new URL('browser/globalSetup.ts', import.meta.url)),
     reporters: ['default', fileURLToPath(new URL('closingLine.ts', import.meta.url))],
   },
