@@ -44,8 +44,10 @@ export async function buildCommonJs(library, entryPoints) {
       const target = path.replace(/\.js$/, '.cjs');
       const named = code.replace(/\brequire\("(\.[^"]+)\.js"\)/g, 'require("$1.cjs")');
       await mkdir(dirname(target), { recursive: true });
-      await writeFile(target, `${named}//# sourceMappingURL=${basename(target)}.map\n`);
-      await writeFile(`${target}.map`, map);
+      // A piece that only hands names on has no source to lead to.
+      const own = !JSON.parse(map).sources.includes(basename(path));
+      await writeFile(target, own ? `${named}//# sourceMappingURL=${basename(target)}.map\n` : named);
+      if (own) await writeFile(`${target}.map`, map);
     }),
   );
 }
