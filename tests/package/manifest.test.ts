@@ -166,4 +166,14 @@ describe('what a bundler takes', () => {
     expect(sizes.length).toBeGreaterThan(0);
     expect(sizes.filter(({ passed }) => !passed)).toEqual([]);
   });
+
+  it('is what the library says of itself', async () => {
+    const budgets: { name: string; limit: string }[] = JSON.parse(
+      await readFile(join(root, '.size-limit.json'), 'utf8'),
+    );
+    const page = await readFile(join(library, 'README.md'), 'utf8');
+    const [said = ''] = /^Minified and gzipped[\s\S]*?\. A test/m.exec(page) ?? [];
+    const limits = budgets.filter(({ name }) => name !== 'the standalone file').map(({ limit }) => limit);
+    expect([...said.matchAll(/[\d.]+ kB/g)].map(([limit]) => limit)).toEqual(limits);
+  });
 });
