@@ -1,3 +1,4 @@
+import { slowestSmoke, smokeGrowth } from '../numbers/index.js';
 import { rollingMedian } from '../statistics/index.js';
 import type { Climb } from './climb.js';
 import { smoothingRows } from './excursions.js';
@@ -9,8 +10,9 @@ import type { View } from './view.js';
  * as one. Work is linear in rows.
  */
 
-/** Slowest growth that the smoke rule asks about [dB/min]. */
-const pace = 0.02;
+/** Slowest growth that the smoke rule asks about [dB/min], and the share of clean air that it must reach. */
+const pace = slowestSmoke.value;
+const leastGrowth = smokeGrowth.value / 100;
 
 /**
  * Finds the climbs of a beam to 3 % or more, clearly beyond its noise.
@@ -69,7 +71,7 @@ function measure(
   const before = (level[to] as number) * 10 ** ((left[to] as number) / 10);
   const lost = before * (10 ** (-(smooth[from] as number) / 10) - 10 ** (-(smooth[to] as number) / 10));
   const sigma = view.sampleNoise * raised;
-  if (lost < Math.max(0.03, 5 * sigma, 3.5 * view.quantum)) return undefined;
+  if (lost < Math.max(leastGrowth, 5 * sigma, 3.5 * view.quantum)) return undefined;
   let low = from;
   while (low < to && (smooth[low + 1] as number) - (smooth[from] as number) < 0.1 * rise) low++;
   let high = low + 1;

@@ -14,7 +14,7 @@ import type { Picture } from './picture.js';
 import { roughFactor, roughness } from './roughness.js';
 import { sortExcursions } from './sorting.js';
 import { between, bridge, type Parts, takeApart } from './takeApart.js';
-import { levelOf, type View } from './view.js';
+import { levelOf, tenLog, type View } from './view.js';
 
 /** Shares that a slow change must pass: 1.5 % of clean air, three spreads of an hour's median, 1.5 steps of the scale. */
 const leastShare = 0.015;
@@ -28,7 +28,7 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   const first = takeApart(view, leastShare, { cycleAllowed: true, mask: shaded });
   const hourly = courseNoise(first.cells.level, view.quantum / Math.sqrt(12) / 2);
   const slowLimit = Math.max(leastShare, 3 * hourly, 1.5 * view.quantum);
-  const shape = dailyShape(view, first, 4.343 * slowLimit);
+  const shape = dailyShape(view, first, tenLog * slowLimit);
   const cycleAllowed = mayBeMovement(shape);
   const second = takeApart(view, slowLimit, { cycleAllowed, mask: shaded });
   const parts = takeApart(view, slowLimit, { cycleAllowed, mask: maskOf(view, second, shaded) });
@@ -115,7 +115,7 @@ function raisedBounds(view: View, parts: Parts, rough: Float32Array): Float32Arr
     const from = Math.max(0, c - (perDay >> 1));
     const day = cycle.subarray(from, from + perDay);
     const sway = Math.max(...day) - Math.min(...day);
-    const left = Math.max(4 * usual, 0.35 * sway) / 4.343;
+    const left = Math.max(4 * usual, 0.35 * sway) / tenLog;
     const f = (left * levelOf(slow[c] as number)) / high;
     if (f <= 1) continue;
     for (let i = cells.row[c] as number; i < (cells.row[c + 1] as number); i++)

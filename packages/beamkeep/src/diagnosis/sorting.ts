@@ -1,10 +1,11 @@
 import { hour } from '../columns/index.js';
+import { smokeGrowth } from '../numbers/index.js';
 import { cellAt } from './cells.js';
 import type { Climb } from './climb.js';
 import type { Excursion } from './excursions.js';
 import { type Family, hoursBetween, solarHour } from './families.js';
 import type { Kind, Picture } from './picture.js';
-import { levelOf } from './view.js';
+import { levelOf, tenLog } from './view.js';
 
 /*
  * Each excursion is sorted by what it looks like. Smoke goes first and is only ruled out by the edges of an object, by
@@ -85,12 +86,12 @@ const doubtfulPace = 0.012;
 /** A lone dip whose onset is quick, though too few samples show it to be called a climb. */
 function growsAsSmoke({ view, slowLimit }: Unsorted, e: Excursion): boolean {
   if (
-    e.depth < Math.max(0.03 + 1.5 * view.quantum, 1.5 * slowLimit) ||
+    e.depth < Math.max(smokeGrowth.value / 100 + 1.5 * view.quantum, 1.5 * slowLimit) ||
     e.deepSamples < 4 ||
     (e.raggedness > 6 && e.deepSamples < 60)
   )
     return false;
-  const loss = -4.343 * Math.log(Math.max(0.02, 1 - e.depth));
+  const loss = -tenLog * Math.log(Math.max(0.02, 1 - e.depth));
   return loss / Math.max(e.onset / 60_000, view.interval / 60_000, 1 / 60) >= doubtfulPace;
 }
 
@@ -166,7 +167,7 @@ function swayAt({ parts }: Unsorted, e: Excursion): number {
   const at = cellAt(cells, (e.start + e.end) / 2);
   const half = Math.round((12 * hour) / cells.width);
   const day = cycle.subarray(Math.max(0, at - half), at + half);
-  return (levelOf(slow[at] as number) * (Math.max(...day) - Math.min(...day))) / 4.343;
+  return (levelOf(slow[at] as number) * (Math.max(...day) - Math.min(...day))) / tenLog;
 }
 
 /** Whether a dip is more than the daily cycle's fit and a few wild samples leave behind. */

@@ -4,7 +4,7 @@ import { type Cells, cellAt, cut, middle } from './cells.js';
 import { dailyCycle } from './dailyCycle.js';
 import { courseNoise } from './noise.js';
 import { cellOfStep, findSteps, type Step } from './steps.js';
-import { lossOf, type View } from './view.js';
+import { lossOf, tenLog, type View } from './view.js';
 
 /*
  * A beam's loss taken apart in decibels, where losses add:
@@ -50,8 +50,8 @@ export function takeApart(view: View, leastStep: number, guides: Guides): Parts 
   const cells = cut(trace, view.interval / 1000, view.clock.offset(view.from), guides.mask);
   const course = cells.level.map((v) => (Number.isNaN(v) ? v : lossOf(v)));
   const base = median(course) || 0;
-  const perDb = Math.exp(base / 4.342944819032518);
-  const floor = (4.342944819032518 * perDb * Math.max(view.quantum / Math.sqrt(12), view.sampleNoise / 10)) / 2;
+  const perDb = Math.exp(base / tenLog);
+  const floor = (tenLog * perDb * Math.max(view.quantum / Math.sqrt(12), view.sampleNoise / 10)) / 2;
   const cellNoise = courseNoise(course, floor);
   const dayCells = Math.max(3, Math.round((25 * hour) / cells.width) | 1);
   // A log of a day or two holds no dirt to speak of, but it may hold a fire of hours: its clear level stands for all.
@@ -68,7 +68,7 @@ export function takeApart(view: View, leastStep: number, guides: Guides): Parts 
     }
     const flat = minus(course, cycle);
     const rowsLeft = offRows(view, cells, cycle);
-    const leastDecibels = 4.342944819032518 * perDb * leastStep;
+    const leastDecibels = tenLog * perDb * leastStep;
     steps = findSteps(trace.time, rowsLeft, cells, flat, leastDecibels, swayAbout(cells, cycle));
     slow = slowCourse(cells, flat, trace.time, steps, brief ? undefined : dayCells);
   }
