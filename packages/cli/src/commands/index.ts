@@ -6,6 +6,7 @@ import { coveredCommand } from './covered.js';
 import { coverScaleCommand } from './coverScale.js';
 import { diagnoseCommand } from './diagnose.js';
 import { explainCommand } from './explain.js';
+import { fleetCommand } from './fleet.js';
 import { planCommand } from './plan.js';
 import { proveCommand } from './prove.js';
 import { recordCommand } from './record.js';
@@ -18,6 +19,7 @@ import { tradeoffCommand } from './tradeoff.js';
 export const commands: readonly CommandMaker[] = [
   diagnoseCommand,
   explainCommand,
+  fleetCommand,
   respondCommand,
   convertCommand,
   simulateCommand,

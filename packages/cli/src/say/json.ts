@@ -10,7 +10,10 @@ const escaped = (match: string): string =>
  * JSON escapes only the first 32 control characters by itself; the others, with which some terminals start escape
  * sequences too, are escaped here: the same text for whoever parses it, harmless for whoever looks at it.
  */
-export function json(answer: unknown): string {
-  const text = JSON.stringify(answer, null, 2);
-  return `${text.replace(unsafe, (match) => (match === '\n' ? match : escaped(match)))}\n`;
-}
+export const json = (answer: unknown): string => harmless(JSON.stringify(answer, null, 2));
+
+/** The same in one line. */
+export const jsonLine = (answer: unknown): string => harmless(JSON.stringify(answer));
+
+const harmless = (text: string): string =>
+  `${text.replace(unsafe, (match) => (match === '\n' ? match : escaped(match)))}\n`;
