@@ -54,8 +54,8 @@ async function write(files: Readonly<Record<string, string>>, into = project): P
 }
 
 /** What a program of the project prints. */
-async function printed(args: readonly string[]): Promise<string> {
-  const { stdout } = await run(process.execPath, args, { cwd: project });
+async function printed(args: readonly string[], env: Readonly<Record<string, string>> = {}): Promise<string> {
+  const { stdout } = await run(process.execPath, args, { cwd: project, env: { ...process.env, ...env } });
   return stdout;
 }
 
@@ -63,6 +63,15 @@ describe('the packed library in Node', () => {
   it('works as an ES module, every entry', async () => {
     await write({ 'main.mjs': moduleProgram(entries) });
     expect(await printed(['main.mjs'])).toBe(expected);
+  });
+
+  it.each([
+    ['America/St_Johns', 'de_DE.UTF-8'],
+    ['Asia/Kathmandu', 'ar_EG.UTF-8'],
+    ['Pacific/Chatham', 'tr_TR.UTF-8'],
+  ])('gives the same on a machine in %s with locale %s', async (zone, locale) => {
+    await write({ 'zone.mjs': moduleProgram([]) });
+    expect(await printed(['zone.mjs'], { TZ: zone, LANG: locale, LC_ALL: locale })).toBe(expected);
   });
 
   it('works by require, every entry, in a Node that cannot require ES modules', async () => {
