@@ -17,7 +17,7 @@ export interface Step {
 }
 
 /** Share of the daily swing that a step must pass. */
-const swayLeft = 0.5;
+const swayLeft = 0.3;
 const near = 6 * hour;
 const far = 24 * hour;
 /** Share of the jump that must fall between one handful of samples and the next. */

@@ -42,11 +42,13 @@ function steadySwing(depth: Float64Array): number {
 }
 
 /** The rough stretches of a beam, runs a few apart joined. */
-export function roughStretches({ rough, view, slowLimit, depth }: Picture): RoughStretch[] {
+export function roughStretches({ rough, view, slowLimit, depth, parts }: Picture): RoughStretch[] {
   const { runs, usual } = rough;
   const { time, until } = view.trace;
   const joined: { runs: number[] }[] = [];
   runs.forEach((run, k) => {
+    // A step within a run spreads it, and is no noise.
+    if (parts.steps.some((s) => s.row >= run.from - 1 && s.row <= run.to + 1)) return;
     if (run.spread <= 2 * usual || run.up + run.down < 1.6 * slowLimit) return;
     const last = joined.at(-1);
     const before = last?.runs.at(-1);
