@@ -8,7 +8,7 @@ export interface Claim {
   readonly end: number;
   /** First and last sample of each time it came, for what recurs [ms]. */
   readonly episodes?: readonly (readonly [number, number])[];
-  /** Probability that the cause is at work in this stretch. */
+  /** How clearly the signs of the cause are there, 0 to 1: a plain score, which the weighing makes a probability. */
   readonly confidence: number;
   readonly severity: Severity;
   /** One sentence for a person. */

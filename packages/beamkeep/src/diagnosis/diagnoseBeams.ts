@@ -3,10 +3,12 @@ import { respondToTrace } from '../response/index.js';
 import type { Beam, Site, Visit } from '../site/index.js';
 import type { Claim } from './cause.js';
 import { causes } from './causes/index.js';
-import type { Finding, Severity } from './finding.js';
+import type { Finding } from './finding.js';
 import type { Picture } from './picture.js';
 import { pictureOf } from './pictureOf.js';
 import { view } from './view.js';
+import { said } from './weighing/said.js';
+import { calibrated } from './weighing/weighing.js';
 
 /** What was found on one beam. */
 export interface BeamDiagnosis {
@@ -20,9 +22,6 @@ export interface BeamDiagnosis {
   /** What was measured on the way, for the forecast and for whoever wants to look; undefined without a sample. */
   readonly picture: Picture | undefined;
 }
-
-/** Least confidence at which a possibility is still said. */
-const leastConfidence = 0.1;
 
 /**
  * Explains the records of a site's beams.
@@ -54,10 +53,10 @@ function diagnoseBeam(record: BeamRecord, beam: Beam, site: Site): BeamDiagnosis
   );
   const whole = pictureOf(seen, fires);
   const findings = causes.flatMap((cause) =>
-    cause
-      .claims(whole)
-      .filter((claim) => claim.confidence >= leastConfidence || cause.word === 'smoke-like')
-      .map((claim) => worded(claim, cause, seen.to, visits)),
+    cause.claims(whole).flatMap((claim) => {
+      const weighed = said(cause.word, claim, calibrated);
+      return weighed === undefined ? [] : [worded({ ...claim, ...weighed }, cause, seen.to, visits)];
+    }),
   );
   let counted = 0;
   for (const n of record.trace.count) counted += n;
@@ -73,16 +72,14 @@ function diagnoseBeam(record: BeamRecord, beam: Beam, site: Site): BeamDiagnosis
 }
 
 function worded(claim: Claim, cause: (typeof causes)[number], last: number, visits: readonly Visit[]): Finding {
-  const { start, end, episodes, confidence, summary, evidence } = claim;
+  const { start, end, episodes, confidence, severity, summary, evidence } = claim;
   const during = visits.find((v) => v.time <= start && (v.until ?? v.time) >= end && (v.until ?? v.time) > v.time);
-  const statement = confidence >= 0.5 || cause.word === 'smoke-like';
-  const severity: Severity = statement ? claim.severity : 'note';
   return {
     cause: cause.word,
     start,
     end,
     ongoing: end >= last && cause.word !== 'cleaned',
-    confidence: Math.round(confidence * 1000) / 1000,
+    confidence,
     severity,
     summary,
     evidence,

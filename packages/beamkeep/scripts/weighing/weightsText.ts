@@ -1,0 +1,28 @@
+import { causeWords } from '../../src/diagnosis/index.js';
+import type { ClaimedLog } from './claimedLog.js';
+import { examples } from './examples.js';
+import { fitLines } from './fitLines.js';
+
+/** Where the weights come from: enough to make them again. */
+export interface Origin {
+  readonly ranges: string;
+  readonly seed: number;
+  readonly logs: number;
+}
+
+/** The weights file of a set of logs: one line a cause, the same text from the same logs. */
+export function weightsText(logs: readonly ClaimedLog[], { ranges, seed, logs: count }: Origin): string {
+  const lines = fitLines(logs.flatMap(examples));
+  const causes = causeWords.map((cause) => {
+    const { offset, slope, beams } = lines[cause];
+    return `    "${cause}": { "offset": ${offset}, "slope": ${slope}, "beams": ${beams} }`;
+  });
+  return `{
+  "format": "beamkeep-weights/1",
+  "from": { "ranges": "${ranges}", "seed": ${seed}, "logs": ${count} },
+  "causes": {
+${causes.join(',\n')}
+  }
+}
+`;
+}

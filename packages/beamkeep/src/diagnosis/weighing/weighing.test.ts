@@ -1,0 +1,45 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { causeWords } from '../finding.js';
+import { calibrated, logOdds, plainScores, probability, weighingBy } from './weighing.js';
+import weights from './weights.json' with { type: 'json' };
+
+const share = fc.double({ min: 0, max: 1, noNaN: true });
+
+describe('calibrated', () => {
+  it('knows every cause, and no other', () => expect(Object.keys(weights.causes)).toEqual([...causeWords]));
+  it('law: of two scores of one cause the better is never the less likely', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...causeWords), share, share, (cause, a, b) => {
+        expect(calibrated(cause, Math.max(a, b))).toBeGreaterThanOrEqual(calibrated(cause, Math.min(a, b)));
+      }),
+      { seed: 7 },
+    );
+  });
+  it('law: a probability, and never certainty', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...causeWords), share, (cause, score) => {
+        const p = calibrated(cause, score);
+        expect(p).toBeGreaterThan(0);
+        expect(p).toBeLessThan(1);
+      }),
+      { seed: 7 },
+    );
+  });
+});
+
+describe('weighingBy', () => {
+  it('offset 0 and slope 1 leave a score as it is', () => {
+    const lines = Object.fromEntries(causeWords.map((cause) => [cause, { offset: 0, slope: 1 }])) as Parameters<
+      typeof weighingBy
+    >[0];
+    for (const score of [0.01, 0.2, 0.5, 0.9, 0.99])
+      expect(weighingBy(lines)('vibration', score)).toBeCloseTo(plainScores('vibration', score), 12);
+  });
+});
+
+describe('logOdds', () => {
+  it('0.75 is three to one', () => expect(logOdds(0.75)).toBeCloseTo(Math.log(3), 12));
+  it('is undone by probability', () => expect(probability(logOdds(0.31))).toBeCloseTo(0.31, 12));
+  it('stays finite at the ends', () => expect(logOdds(1)).toBe(-logOdds(0)));
+});

@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import { claimedLog } from '../../packages/beamkeep/scripts/weighing/claimedLog.js';
+import { type Example, fitLines } from '../../packages/beamkeep/scripts/weighing/fitLines.js';
+import { reliabilityPlot } from '../../packages/beamkeep/scripts/weighing/reliabilityPlot.js';
+import { weightsText } from '../../packages/beamkeep/scripts/weighing/weightsText.js';
+import { causeWords } from '../../packages/beamkeep/src/diagnosis/index.js';
+import { logOdds, probability } from '../../packages/beamkeep/src/diagnosis/weighing/weighing.js';
+import { random } from '../../packages/beamkeep/src/simulation/index.js';
+
+/** Examples of one cause whose log-odds follow a line exactly as often as it says, but for chance. */
+function drawn(offset: number, slope: number, count: number): Example[] {
+  const draw = random(5, 'examples');
+  return Array.from({ length: count }, () => {
+    const score = draw.between(0.05, 0.95);
+    const right = draw.chance(probability(offset + slope * logOdds(score)));
+    return { cause: 'vibration', score, right, weight: 1 };
+  });
+}
+
+describe('fitLines', () => {
+  it('finds the line that the examples were drawn from', () => {
+    const { vibration } = fitLines(drawn(-0.8, 0.6, 20_000));
+    expect(Math.abs(vibration.offset + 0.8)).toBeLessThan(0.1); // two and more spreads of 20 000 draws
+    expect(Math.abs(vibration.slope - 0.6)).toBeLessThan(0.1);
+  });
+  it('leaves scores as they are where nothing was learned', () => {
+    for (const cause of causeWords) expect(fitLines([])[cause]).toEqual({ offset: 0, slope: 1, beams: 0 });
+  });
+  it('a cause without examples takes the common line', () => {
+    const lines = fitLines(drawn(-0.8, 0.6, 20_000));
+    expect(Math.abs(lines.condensation.offset + 0.8)).toBeLessThan(0.1);
+    expect(lines.condensation.beams).toBe(0);
+  });
+  it('never turns the order of scores round', () => {
+    for (const { slope } of Object.values(fitLines(drawn(0, -2, 2000)))) expect(slope).toBeGreaterThan(0);
+  });
+});
+
+describe('training', () => {
+  it('gives the same bytes from the same seed', async () => {
+    const origin = { ranges: 'weighing', seed: 3, logs: 4 } as const;
+    const trained = async (): Promise<string> => {
+      const logs = [];
+      for (let k = 1; k <= origin.logs; k++)
+        logs.push(await claimedLog(origin.seed, k, { ranges: origin.ranges, budget: 4000 }));
+      return weightsText(logs, origin);
+    };
+    const first = await trained();
+    expect(await trained()).toBe(first);
+    expect(Object.keys(JSON.parse(first).causes)).toEqual([...causeWords]);
+  });
+});
+
+describe('reliabilityPlot', () => {
+  it('draws a circle a bin and says how many findings it holds', () => {
+    const bins = [
+      { confidence: 0.25, right: 0.2, n: 10 },
+      { confidence: 0.95, right: 0.9, n: 90 },
+    ];
+    const picture = reliabilityPlot(bins, bins);
+    expect(picture.match(/<circle/g)).toHaveLength(6); // two a bin, two in the key
+    expect(picture).toContain('n 100');
+  });
+});
