@@ -123,6 +123,21 @@ describe('logs that cannot be used are refused in one line', () => {
     expect(await refusal({ name: 'long.csv', bytes: later() })).toBe(message.replace(':1:', ':20002:'));
   });
 
+  it.each(['', 'time,b1\n', 'time,b2,b3\n', '1'.repeat(3 << 20)])('a refused log is let go of (%#)', async (text) => {
+    let open = 0;
+    async function* bytes() {
+      open++;
+      try {
+        yield strToU8(text);
+        yield strToU8('');
+      } finally {
+        open--;
+      }
+    }
+    await refusal({ name: 'log.csv', bytes: bytes() });
+    expect(open).toBe(0);
+  });
+
   it('a name of a file that steers a terminal', async () =>
     expect(await refusal(logOfText('', 'a\u001b[2J.csv'))).toBe('a\\u{1b}[2J.csv: the file is empty'));
 

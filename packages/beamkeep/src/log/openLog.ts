@@ -74,23 +74,30 @@ export async function openLog(source: LogSource, site: Site, watch: Watch, oneOf
       at += piece.length;
     }
   };
-  await hold(headBytes);
-  const loneReturns = !held.includes(newline) && held.includes(carriageReturn);
-  if (loneReturns) withNewlines(held);
-  let head = logHead(name, held, whole, headLines);
-  for (
-    let bytes = headBytes;
-    bytes <= mostHeadBytes && isUndecided(head, site);
-    bytes = whole ? Number.POSITIVE_INFINITY : 4 * bytes
-  ) {
-    const from = held.length;
-    await hold(bytes);
-    if (loneReturns) withNewlines(held.subarray(from));
-    head = logHead(name, held, whole, Number.POSITIVE_INFINITY);
-  }
-  if (whole && head.lines.length === 0 && head.firstTrouble === undefined) {
-    throw new EmptyLog(`${name}:${head.headerLine + 1}: the log ends after its header: there is no line of data`);
-  }
+  const beginning = async () => {
+    await hold(headBytes);
+    const loneReturns = !held.includes(newline) && held.includes(carriageReturn);
+    if (loneReturns) withNewlines(held);
+    let head = logHead(name, held, whole, headLines);
+    for (
+      let bytes = headBytes;
+      bytes <= mostHeadBytes && isUndecided(head, site);
+      bytes = whole ? Number.POSITIVE_INFINITY : 4 * bytes
+    ) {
+      const from = held.length;
+      await hold(bytes);
+      if (loneReturns) withNewlines(held.subarray(from));
+      head = logHead(name, held, whole, Number.POSITIVE_INFINITY);
+    }
+    if (whole && head.lines.length === 0 && head.firstTrouble === undefined) {
+      throw new EmptyLog(`${name}:${head.headerLine + 1}: the log ends after its header: there is no line of data`);
+    }
+    return { head, loneReturns };
+  };
+  const { head, loneReturns } = await beginning().catch(async (error: unknown) => {
+    await chunks.return?.(undefined); // A refused log is let go of: many are read in one run.
+    throw error;
+  });
   const { dataFrom } = head;
   if (canRestart) {
     await chunks.return?.(undefined);
