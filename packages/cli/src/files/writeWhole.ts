@@ -26,6 +26,8 @@ const reasons: Readonly<Record<string, string>> = {
   EPERM: 'this user may not write there',
   EROFS: 'the disk can only be read',
   ENOSPC: 'the disk is full',
+  EDQUOT: 'this user may not fill more of the disk',
+  EFBIG: 'it grows beyond what one file may hold here',
 };
 
 /** What the system says when it refuses to write, in words; what is not about files is passed on as it is. */
