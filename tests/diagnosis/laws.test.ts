@@ -10,11 +10,6 @@ import { type Explained, explained, smokeLabelled, smokeLost } from './simulated
  */
 
 const seeds = Array.from({ length: 70 }, (_, k) => k);
-/**
- * Known misses. The first is a fire of 15 hours and 14 %, all of which the daily cycle takes up as that day's own; the
- * second one of nine hours and 20 % at ten-minute sampling, whose growth on average is slower than a doubtful pace.
- */
-const known = ['B2 2028-08-05T09:15:13.000Z', 'B1 2027-08-11T01:20:08.000Z'];
 const options = { ranges: 'held-out', budget: 8000 } as const;
 
 const all: Promise<Explained[]> = (async () => {
@@ -94,6 +89,6 @@ describe('laws of every diagnosis', () => {
   it('every smoke that the simulation labels is told', async () => {
     const logs = await all;
     expect(logs.reduce((n, log) => n + smokeLabelled(log), 0)).toBeGreaterThan(0);
-    expect(logs.flatMap(smokeLost)).toEqual(known);
+    expect(logs.flatMap(smokeLost)).toEqual([]);
   });
 });

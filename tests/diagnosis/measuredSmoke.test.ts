@@ -31,12 +31,10 @@ const rates: readonly (readonly [number, number])[] = [
   [60, 5760],
 ];
 /**
- * Known misses, by file and sampling. `sma_3` flickers by 2 to 6 % for a sample or two at a time; of `smg` a step of
- * 4 % held for an hour is taken up by the daily cycle, in a log of four days.
+ * Known misses, by file and sampling. `sma_3` flickers by 2 to 6 % for a sample or two at a time.
  */
 const known: Readonly<Record<string, readonly string[]>> = {
   'nist-sdc38 1': ['sma_3_od_per_m B1 2027-01-04T00:55:01.000Z'],
-  'nist-sdc38 60': ['smg_od_per_m B1 2027-01-05T14:32:00.000Z'],
 };
 /** Smoke that the light crosses [m]. */
 const metres = 5;

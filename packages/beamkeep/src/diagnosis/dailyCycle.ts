@@ -85,7 +85,18 @@ function component1(x: Float64Array, days: number, perDay: number, noise: number
     }
     shape = smooth(shape);
   }
-  return { shape, amplitude };
+  return { shape, amplitude: shared(amplitude) };
+}
+
+/** Days that must share a shape, and how far a day may pass them. */
+const sharing = 3;
+const beyond = 2;
+
+/** What a single day does is no cycle: its amplitude is held to what the third largest allows. */
+function shared(amplitude: Float64Array): Float64Array {
+  const sizes = amplitude.map(Math.abs).sort();
+  const most = beyond * (sizes[sizes.length - Math.min(sharing, Math.ceil(sizes.length / 3))] ?? 0);
+  return amplitude.map((a) => Math.sign(a) * Math.min(Math.abs(a), most));
 }
 
 /** The factor that brings a pattern nearest to values, by biweight least squares. */

@@ -81,7 +81,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
 }
 
 /** Slowest growth of a lone dip that is taken for smoke in doubt [dB/min]: somewhat under the pace of the smoke rule. */
-const doubtfulPace = 0.012;
+const doubtfulPace = 0.009;
 
 /** A lone dip whose onset is quick, though too few samples show it to be called a climb. */
 function growsAsSmoke({ view, slowLimit }: Unsorted, e: Excursion): boolean {

@@ -1,4 +1,6 @@
+import { quantile } from '../../statistics/index.js';
 import type { Cause } from '../cause.js';
+import { cellOfStep } from '../steps.js';
 import { levelOf } from '../view.js';
 import { evidence, logistic, percent } from '../wording.js';
 
@@ -23,11 +25,15 @@ export const cleaned: Cause = {
             at <= (v.until ?? v.time) + 6 * 3_600_000,
         );
         const renormalised = visits.some((v) => v.work === 'renormalised' && Math.abs(at - v.time) < 6 * 3_600_000);
-        // Above clean air by more than a sway may be: a gain step, not a cleaning.
-        const over = before + gained - 1.04;
+        // Above the clearest that the beam ever was, by more than a sway may be: a gain step, not a cleaning.
+        const clearest = Math.max(
+          1,
+          quantile(parts.cells.level.subarray(0, cellOfStep(parts.cells, view.trace.time, s)), 0.98) || 0,
+        );
+        const over = before + gained - clearest - 0.04;
         const confidence = renormalised
           ? 0.1
-          : logistic(5 * (gained / slowLimit - 0.8) + (visit === undefined ? 0 : 3) - 30 * Math.max(0, over));
+          : logistic(5 * (gained / slowLimit - 0.8) + (visit === undefined ? 0 : 3)) * logistic(-80 * over);
         if (confidence < 0.1) return [];
         return [
           {

@@ -18,7 +18,8 @@ export const smokeLike: Cause = {
   shows: 'loss that grows over seconds, minutes or (smouldering) hours, then is held, grows or clears slowly',
   action: 'Treat as fire: look on site at once, or if it is past, find out what happened there at that time.',
   settles: 'Someone who was there, the fire log, a camera. Until then it counts as smoke.',
-  claims: (picture) => episodes(fires(picture), growths(picture)).map((s) => claim(picture, s)),
+  claims: (picture) =>
+    episodes(picture.view.trace.time, fires(picture), growths(picture)).map((s) => claim(picture, s)),
 };
 
 interface Suspect {
@@ -132,17 +133,32 @@ const pauseOfGrowth = hour;
  * Suspects joined into episodes. Growths join only what touches or nearly so, so that no smoke is lost in a longer
  * story; signals that merely come and go about the threshold make one episode each few hours.
  */
-function episodes(fires: readonly Suspect[], growths: readonly Suspect[]): Suspect[] {
-  const grown = joined(
-    [...growths, ...fires.filter((f) => f.grown)],
-    (pause, length) => pause <= Math.min(pauseOfGrowth, length / 2),
-  );
-  const rest = fires.filter((f) => !f.grown && !grown.some((g) => g.start <= f.end && g.end >= f.start));
+function episodes(time: Float64Array, fires: readonly Suspect[], growths: readonly Suspect[]): Suspect[] {
+  const grown = joined(growths, (pause, length) => pause <= Math.min(pauseOfGrowth, length / 2));
+  for (const g of grown) g.fire ||= fires.some((f) => f.start <= g.end && f.end >= g.start);
+  grown.push(...fires.filter((f) => f.grown && !grown.some((g) => g.start <= f.end && g.end >= f.start)));
+  grown.sort((a, b) => a.start - b.start);
+  // What stands past the threshold before and after a growth is a fire signal, too.
+  const rest = fires.flatMap((f) => (grown.includes(f) ? [] : apart(time, f, grown)));
   const slow = joined(
     rest,
     (pause, _, from, to) => pause <= pauseOfFire && !grown.some((g) => g.start >= from && g.end <= to),
   );
   return [...grown, ...slow].sort((a, b) => a.start - b.start);
+}
+
+/** The parts of a stretch that lie outside of others, from sample to sample. */
+function apart(time: Float64Array, stretch: Suspect, others: readonly Suspect[]): Suspect[] {
+  const parts: Suspect[] = [];
+  let { start } = stretch;
+  for (const o of others) {
+    if (o.end < start || o.start > stretch.end) continue;
+    const before = time[rowAt(time, o.start) - 1] ?? start;
+    if (before > start && o.start > start) parts.push({ ...stretch, start, end: before });
+    start = time[rowAt(time, o.end + 1)] ?? Number.POSITIVE_INFINITY;
+  }
+  if (start < stretch.end) parts.push({ ...stretch, start });
+  return parts;
 }
 
 /** Joins neighbours for which `together` holds: pause between them, length of the longer, end of one, start of next. */
