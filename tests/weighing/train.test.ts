@@ -10,10 +10,10 @@ import { random } from '../../packages/beamkeep/src/simulation/index.js';
 /** Examples of one cause whose log-odds follow a line exactly as often as it says, but for chance. */
 function drawn(offset: number, slope: number, count: number): Example[] {
   const draw = random(5, 'examples');
-  return Array.from({ length: count }, () => {
+  return Array.from({ length: count }, (_, k) => {
     const score = draw.between(0.05, 0.95);
     const right = draw.chance(probability(offset + slope * logOdds(score)));
-    return { cause: 'vibration', score, right, weight: 1 };
+    return { cause: 'vibration', beam: String(k), score, alike: 1, right, weight: 1 };
   });
 }
 
@@ -24,12 +24,18 @@ describe('fitLines', () => {
     expect(Math.abs(vibration.slope - 0.6)).toBeLessThan(0.1);
   });
   it('leaves scores as they are where nothing was learned', () => {
-    for (const cause of causeWords) expect(fitLines([])[cause]).toEqual({ offset: 0, slope: 1, beams: 0 });
+    for (const cause of causeWords) expect(fitLines([])[cause]).toEqual({ offset: 0, slope: 1, crowd: 0, beams: 0 });
   });
   it('a cause without examples takes the common line', () => {
     const lines = fitLines(drawn(-0.8, 0.6, 20_000));
     expect(Math.abs(lines.condensation.offset + 0.8)).toBeLessThan(0.1);
     expect(lines.condensation.beams).toBe(0);
+  });
+  it('learns of crowds from the cause whose crowds are wrong, and from no other', () => {
+    const crowded = drawn(0, 1, 2000).map((one) => ({ ...one, alike: 30, right: false }));
+    const lines = fitLines([...drawn(0, 1, 2000), ...crowded]);
+    expect(lines.vibration.crowd).toBeLessThan(-1);
+    expect(lines['data-gap'].crowd).toBe(0);
   });
   it('never turns the order of scores round', () => {
     for (const { slope } of Object.values(fitLines(drawn(0, -2, 2000)))) expect(slope).toBeGreaterThan(0);

@@ -1,7 +1,7 @@
 import { causeWords } from '../../src/diagnosis/index.js';
 import type { ClaimedLog } from './claimedLog.js';
 import type { Example } from './fitLines.js';
-import { judged } from './judged.js';
+import { alike, judged } from './judged.js';
 
 /**
  * The claims of a log as examples to learn from: every one taken as a statement, right or wrong as the evaluation counts
@@ -13,7 +13,13 @@ export function examples(log: ClaimedLog): Example[] {
     const all = findings.map(({ cause, verdict }, row) => ({ cause, verdict, score: claims[row]?.raw ?? Number.NaN }));
     return causeWords.flatMap((cause) => {
       const own = all.filter((one) => one.cause === cause && one.verdict !== 'neither');
-      return own.map(({ score, verdict }) => ({ cause, score, right: verdict === 'right', weight: 1 / own.length }));
+      const shared = {
+        cause,
+        beam: `${log.name} ${id}`,
+        alike: alike(claims, cause),
+        weight: 1 / Math.sqrt(own.length),
+      };
+      return own.map(({ score, verdict }) => ({ ...shared, score, right: verdict === 'right' }));
     });
   });
 }

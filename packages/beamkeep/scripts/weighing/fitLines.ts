@@ -1,13 +1,17 @@
 import { type CauseWord, causeWords } from '../../src/diagnosis/index.js';
-import { type Line, logOdds, probability } from '../../src/diagnosis/weighing/weighing.js';
+import { crowding, type Line, logOdds, probability } from '../../src/diagnosis/weighing/weighing.js';
 
 /** One claim that was judged against the truth. */
 export interface Example {
   readonly cause: CauseWord;
+  /** Name of log and beam. */
+  readonly beam: string;
   /** The plain score, 0 to 1. */
   readonly score: number;
+  /** How many stretches the cause claims on the beam. */
+  readonly alike: number;
   readonly right: boolean;
-  /** The claims of one cause on one beam share a weight of 1: a noisy beam with sixty claims counts as one. */
+  /** The claims of one cause on one beam weigh together as the root of their number: sixty of one noisy beam as eight. */
   readonly weight: number;
 }
 
@@ -16,20 +20,25 @@ export interface FittedLine extends Line {
   readonly beams: number;
 }
 
+/** Offset, slope, crowd. */
+type Numbers = readonly [offset: number, slope: number, crowd: number];
+
 /** Before any example: a score is taken as it stands. */
-const identity: Line = { offset: 0, slope: 1 };
+const identity: Numbers = [0, 1, 0];
 /** How far the line common to all causes may lie from that, and the line of a cause from the common one (spreads). */
-const commonSpread: Line = { offset: 3, slope: 1 };
-const ownSpread: Line = { offset: 1.5, slope: 0.5 };
-/** A better score is always a little more likely. */
-const leastSlope = 0.05;
+const commonSpread: Numbers = [3, 1, 2];
+const ownSpread: Numbers = [1.5, 0.5, 3];
+/** A better score always counts for something, and a crowd never for a cause. */
+const least: Numbers = [-9, 0.3, -9];
+const most: Numbers = [9, 9, 0];
 
 /** Decimals of what is stored: coarse enough that machines agree. */
-const stored = (value: number): number => Number(value.toFixed(3));
+const stored = (value: number): number => Number(value.toFixed(3)) + 0;
 
 /**
- * Fits a line a cause. Each is drawn towards a line common to all causes, which matters where examples are few; that
- * one is drawn towards the identity.
+ * Fits a line a cause. Offset and slope are drawn towards a line common to all causes, which matters where examples are
+ * few; that one is drawn towards the identity. A crowd counts only against a cause whose own examples show that it does:
+ * gaps come in crowds and are gaps all the same.
  */
 export function fitLines(examples: readonly Example[]): Record<CauseWord, FittedLine> {
   const common = mostLikely(
@@ -39,39 +48,43 @@ export function fitLines(examples: readonly Example[]): Record<CauseWord, Fitted
   );
   const fitted = causeWords.map((cause) => {
     const own = examples.filter((example) => example.cause === cause);
-    const { offset, slope } = mostLikely(own, common, ownSpread);
-    const beams = Math.round(own.reduce((sum, { weight }) => sum + weight, 0));
-    return [cause, { offset: stored(offset), slope: stored(slope), beams }] as const;
+    const [offset, slope, crowd] = mostLikely(own, [common[0], common[1], 0], ownSpread);
+    return [
+      cause,
+      {
+        offset: stored(offset),
+        slope: stored(slope),
+        crowd: stored(crowd),
+        beams: new Set(own.map(({ beam }) => beam)).size,
+      },
+    ] as const;
   });
   return Object.fromEntries(fitted) as Record<CauseWord, FittedLine>;
 }
 
-/** The most likely line, normal distributions about `middle` taken before: Newton's steps, no longer than 1. */
-function mostLikely(examples: readonly Example[], middle: Line, spread: Line): Line {
-  const stiffness = { offset: spread.offset ** -2, slope: spread.slope ** -2 };
-  let { offset, slope } = middle;
-  for (let step = 0; step < 100; step++) {
-    let pullOffset = -stiffness.offset * (offset - middle.offset);
-    let pullSlope = -stiffness.slope * (slope - middle.slope);
-    let { offset: a, slope: c } = stiffness;
-    let b = 0;
-    for (const { score, right, weight } of examples) {
-      const x = logOdds(score);
-      const p = probability(offset + slope * x);
-      pullOffset += weight * ((right ? 1 : 0) - p);
-      pullSlope += weight * ((right ? 1 : 0) - p) * x;
-      a += weight * p * (1 - p);
-      b += weight * p * (1 - p) * x;
-      c += weight * p * (1 - p) * x * x;
+/** The most likely numbers, normal distributions about `middle` taken before: one after the other by Newton's step. */
+function mostLikely(examples: readonly Example[], middle: Numbers, spread: Numbers): Numbers {
+  const rows = examples.map(({ score, alike, right, weight }) => ({
+    x: [1, logOdds(score), crowding(alike)] as const,
+    right: right ? 1 : 0,
+    weight,
+  }));
+  const found: [number, number, number] = [...middle];
+  for (let sweep = 0, moved = Number.POSITIVE_INFINITY; sweep < 500 && moved > 1e-7; sweep++) {
+    moved = 0;
+    for (const j of [0, 1, 2] as const) {
+      let pull = (middle[j] - found[j]) / spread[j] ** 2;
+      let stiffness = 1 / spread[j] ** 2;
+      for (const { x, right, weight } of rows) {
+        const p = probability(found[0] + found[1] * x[1] + found[2] * x[2]);
+        pull += weight * (right - p) * x[j];
+        stiffness += weight * p * (1 - p) * x[j] ** 2;
+      }
+      const step = Math.min(1, Math.max(-1, pull / stiffness));
+      const next = Math.min(most[j], Math.max(least[j], found[j] + step));
+      moved = Math.max(moved, Math.abs(next - found[j]));
+      found[j] = next;
     }
-    const determinant = a * c - b * b;
-    const moveOffset = (c * pullOffset - b * pullSlope) / determinant;
-    const moveSlope = (a * pullSlope - b * pullOffset) / determinant;
-    const length = Math.hypot(moveOffset, moveSlope);
-    const short = Math.min(1, 1 / length);
-    offset += short * moveOffset;
-    slope = Math.max(leastSlope, slope + short * moveSlope);
-    if (length < 1e-9) break;
   }
-  return { offset, slope };
+  return found;
 }

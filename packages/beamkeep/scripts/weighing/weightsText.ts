@@ -14,8 +14,8 @@ export interface Origin {
 export function weightsText(logs: readonly ClaimedLog[], { ranges, seed, logs: count }: Origin): string {
   const lines = fitLines(logs.flatMap(examples));
   const causes = causeWords.map((cause) => {
-    const { offset, slope, beams } = lines[cause];
-    return `    "${cause}": { "offset": ${offset}, "slope": ${slope}, "beams": ${beams} }`;
+    const { offset, slope, crowd, beams } = lines[cause];
+    return `    "${cause}": { "offset": ${offset}, "slope": ${slope}, "crowd": ${crowd}, "beams": ${beams} }`;
   });
   return `{
   "format": "beamkeep-weights/1",

@@ -53,8 +53,8 @@ function diagnoseBeam(record: BeamRecord, beam: Beam, site: Site): BeamDiagnosis
   );
   const whole = pictureOf(seen, fires);
   const findings = causes.flatMap((cause) =>
-    cause.claims(whole).flatMap((claim) => {
-      const weighed = said(cause.word, claim, calibrated);
+    cause.claims(whole).flatMap((claim, _, { length: alike }) => {
+      const weighed = said(cause.word, claim, alike, calibrated);
       return weighed === undefined ? [] : [worded({ ...claim, ...weighed }, cause, seen.to, visits)];
     }),
   );

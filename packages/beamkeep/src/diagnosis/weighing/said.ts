@@ -11,14 +11,16 @@ const statement = 0.5;
  * What is said of a claim once it is weighed: its confidence and the reader's duty. A possibility is no more than a
  * note. What cannot be told from smoke is a statement at any confidence, so no weighing drops it or makes less of it.
  *
+ * @param alike how many stretches the cause claims on this beam
  * @returns undefined where the claim is too unlikely to be said
  */
 export function said(
   cause: CauseWord,
   { confidence: score, severity }: Pick<Claim, 'confidence' | 'severity'>,
+  alike: number,
   weighing: Weighing,
 ): Pick<Claim, 'confidence' | 'severity'> | undefined {
-  const confidence = Math.round(weighing(cause, score) * 1000) / 1000;
+  const confidence = Math.round(weighing(cause, score, alike) * 1000) / 1000;
   if (cause === 'smoke-like') return { confidence, severity };
   if (confidence < leastConfidence) return undefined;
   return { confidence, severity: confidence >= statement ? severity : 'note' };
