@@ -83,7 +83,7 @@ describe('beamkeep fleet', () => {
     const child = spawn(process.execPath, [launcher, 'fleet', folder, '--out', out, '--jobs', '1'], {
       stdio: 'ignore',
     });
-    while ((await linesIn(out)).length < 2) await pause(5);
+    while ((await linesIn(out)).length < 2 && child.exitCode === null) await pause(5);
     child.kill('SIGKILL');
     await new Promise((resolve) => child.once('exit', resolve));
     const before = await linesIn(out);
