@@ -18,7 +18,7 @@ describe('what is packed', () => {
     const paths = packed?.files.map(({ path }) => path) ?? [];
     const kinds = [
       /^(package\.json|README\.md|CHANGELOG\.md|LICENSE)$/,
-      /^docs\/[a-z-]+(?:\.schema)?\.(?:md|json)$/,
+      /^docs\/[a-z-]+(?:\.schema)?\.(?:md|json|svg)$/,
       /^dist\/(?:[a-z]+\/)?[\w-]+\.(?:js|cjs)(?:\.map)?$/,
       /^dist\/(?:[a-z]+\/)?[\w-]+\.d\.c?ts$/,
       /^dist\/THIRD-PARTY-LICENSES\.txt$/,
