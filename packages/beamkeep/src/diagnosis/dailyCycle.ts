@@ -88,14 +88,17 @@ function component1(x: Float64Array, days: number, perDay: number, noise: number
   return { shape, amplitude: shared(amplitude) };
 }
 
-/** Days that must share a shape, and how far a day may pass them. */
+/** Days that must share a shape, and how far a day may pass them; the weather of a few days tells less of the next. */
 const sharing = 3;
-const beyond = 2;
+const beyond = 1.5;
+const beyondFew = 2;
+const fewDays = 7;
 
-/** What a single day does is no cycle: its amplitude is held to what the third largest allows. */
+/** What a single day does is no cycle: its amplitude is held to what the third largest allows (of few days, the second). */
 function shared(amplitude: Float64Array): Float64Array {
   const sizes = amplitude.map(Math.abs).sort();
-  const most = beyond * (sizes[sizes.length - Math.min(sharing, Math.ceil(sizes.length / 3))] ?? 0);
+  const reach = sizes.length < fewDays ? beyondFew : beyond;
+  const most = reach * (sizes[sizes.length - Math.min(sharing, Math.ceil(sizes.length / 3))] ?? 0);
   return amplitude.map((a) => Math.sign(a) * Math.min(Math.abs(a), most));
 }
 

@@ -48,7 +48,7 @@ function leftStanding({ parts, view }: Picture): Claim[] {
       {
         start,
         end: view.to,
-        confidence: Math.min(0.9, logistic(12 * (lost - 0.6))),
+        confidence: Math.min(0.93, logistic(12 * (lost - 0.5))),
         severity: 'act',
         summary: `${percent(lost)} % of the light went at once and has not come back: something may stand in the path.`,
         evidence: [evidence('depth', percent(lost), '%'), evidence('length', (view.to - start) / second, 's')],
