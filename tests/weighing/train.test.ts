@@ -37,6 +37,10 @@ describe('fitLines', () => {
     expect(lines.vibration.crowd).toBeLessThan(-1);
     expect(lines['data-gap'].crowd).toBe(0);
   });
+  it('smoke that comes again and again is no less smoke', () => {
+    const crowded = drawn(0, 1, 500).map((one) => ({ ...one, cause: 'smoke-like' as const, alike: 30, right: false }));
+    expect(fitLines(crowded)['smoke-like'].crowd).toBe(0);
+  });
   it('never turns the order of scores round', () => {
     for (const { slope } of Object.values(fitLines(drawn(0, -2, 2000)))) expect(slope).toBeGreaterThan(0);
   });

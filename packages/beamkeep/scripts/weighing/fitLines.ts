@@ -27,10 +27,12 @@ type Numbers = readonly [offset: number, slope: number, crowd: number];
 const identity: Numbers = [0, 1, 0];
 /** How far the line common to all causes may lie from that, and the line of a cause from the common one (spreads). */
 const commonSpread: Numbers = [3, 1, 2];
-const ownSpread: Numbers = [1.5, 0.5, 3];
+const ownSpread: Numbers = [1.5, 0.25, 3];
 /** A better score always counts for something, and a crowd never for a cause. */
-const least: Numbers = [-9, 0.3, -9];
+const leastOfAll: Numbers = [-9, 0.3, -9];
 const most: Numbers = [9, 9, 0];
+/** Smoke that comes again and again is no less smoke. */
+const leastOfSmoke: Numbers = [-9, 0.3, 0];
 
 /** Decimals of what is stored: coarse enough that machines agree. */
 const stored = (value: number): number => Number(value.toFixed(3)) + 0;
@@ -45,10 +47,16 @@ export function fitLines(examples: readonly Example[]): Record<CauseWord, Fitted
     examples.filter(({ cause }) => cause !== 'smoke-like'),
     identity,
     commonSpread,
+    leastOfAll,
   );
   const fitted = causeWords.map((cause) => {
     const own = examples.filter((example) => example.cause === cause);
-    const [offset, slope, crowd] = mostLikely(own, [common[0], common[1], 0], ownSpread);
+    const [offset, slope, crowd] = mostLikely(
+      own,
+      [common[0], common[1], 0],
+      ownSpread,
+      cause === 'smoke-like' ? leastOfSmoke : leastOfAll,
+    );
     return [
       cause,
       {
@@ -63,7 +71,7 @@ export function fitLines(examples: readonly Example[]): Record<CauseWord, Fitted
 }
 
 /** The most likely numbers, normal distributions about `middle` taken before: one after the other by Newton's step. */
-function mostLikely(examples: readonly Example[], middle: Numbers, spread: Numbers): Numbers {
+function mostLikely(examples: readonly Example[], middle: Numbers, spread: Numbers, least: Numbers): Numbers {
   const rows = examples.map(({ score, alike, right, weight }) => ({
     x: [1, logOdds(score), crowding(alike)] as const,
     right: right ? 1 : 0,
