@@ -91,6 +91,8 @@ export function findExcursions(view: View, depth: Float64Array, raised?: Float32
 
 /** Longest that a climb which passed no bound is followed [ms]: what stays longer is a new level. */
 const mostHeld = 6 * 3_600_000;
+/** Longest to the end of the log [ms] for which what has not cleared may still be smoke in the hall. */
+const mayStillBe = 24 * 3_600_000;
 
 /**
  * The excursion about a climb that passed no bound: the stretch in which the loss stays above a third of its rise,
@@ -98,7 +100,8 @@ const mostHeld = 6 * 3_600_000;
  */
 export function excursionAbout(view: View, { from, to: top, rise }: Climb): Excursion {
   const { time, level } = view.trace;
-  const latest = (time[top] as number) + Math.max(mostHeld, 10 * ((time[top] as number) - (time[from] as number)));
+  const reach = (time[top] as number) + Math.max(mostHeld, 10 * ((time[top] as number) - (time[from] as number)));
+  const latest = view.to - (time[top] as number) <= mayStillBe ? Math.max(reach, view.to) : reach;
   const margin = 4 * smoothingRows(view.interval);
   const first = Math.max(0, from - margin);
   const last = Math.min(level.length, rowAt(time, latest) + margin);

@@ -2,6 +2,7 @@ import type { Stretch } from '../columns/index.js';
 import { rowAt } from '../columns/index.js';
 import { median, robustSpread, rollingMedian } from '../statistics/index.js';
 import { findBlocks } from './blocks.js';
+import { cellAt } from './cells.js';
 import type { Climb } from './climb.js';
 import { findClimbs } from './climbs.js';
 import { dailyShape, mayBeMovement } from './cycleKind.js';
@@ -35,7 +36,8 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   const depth = depths(view, parts);
   const rough = roughness(view, depth);
   const raised = roughFactor(rough, depth.length);
-  const climbs = findClimbs(view, parts.left, raised);
+  // A step takes off what may be smoke that stays: growth is looked for with the steps still in.
+  const climbs = findClimbs(view, parts.offCycle, raised);
   const excursions = allExcursions(view, parts, depth, raised, climbs);
   const threshold = 1 - view.beam.alarmThreshold / 100;
   const family = families(view, excursions, (e) => deepest(view, e) <= threshold);
@@ -84,10 +86,32 @@ function allExcursions(
     found.push(...free);
   }
   for (const climb of climbs) {
-    if (found.some((e) => e.sign === 1 && e.from <= climb.to && e.to >= climb.to - 1)) continue;
-    if ((depth[climb.to] as number) > 0.5 * climb.lost) found.push(excursionAbout(view, climb));
+    const known = found.findIndex((e) => e.sign === 1 && e.from <= climb.to && e.to >= climb.to - 1);
+    if (found[known]?.open || !leavesUsual(view, parts, climb) || isStep(parts, climb)) continue;
+    const about = excursionAbout(view, climb);
+    // The slow course follows what stays for half a day; smoke that has not cleared by the end of the log is not over.
+    if (known < 0) found.push(about);
+    else if (about.open) found[known] = about;
   }
   return found.sort((a, b) => a.start - b.start || a.end - b.end);
+}
+
+/** Whether a climb is a change at once: a step has shown already that it did not grow. */
+const isStep = ({ steps }: Parts, { from, to, rise }: Climb): boolean =>
+  steps.some((s) => s.row > from && s.row <= to + 1 && s.loss > 0.6 * rise);
+
+/** Whether a climb ends well above the loss of the day before it: the end of a spell of more light does not. */
+function leavesUsual(
+  { trace }: View,
+  { cells, course, cycle, slow, offCycle }: Parts,
+  { from, to, rise }: Climb,
+): boolean {
+  const perDay = Math.max(1, Math.round(86_400_000 / cells.width));
+  const last = cellAt(cells, trace.time[from] as number);
+  const first = Math.max(0, last - perDay);
+  const day = course.slice(first, last).map((v, k) => v - (cycle[first + k] as number));
+  const usual = median(day);
+  return (offCycle[to] as number) - (Number.isNaN(usual) ? (slow[last] as number) : usual) > 0.5 * rise;
 }
 
 /** Depth of each row below the middle of the five hours about it. */

@@ -188,7 +188,8 @@ export function isBlock(picture: Unsorted, e: Excursion): boolean {
   const noise = (3 * view.sampleNoise) / e.bottom;
   // A sample that is a mean over its interval stands halfway on an edge: two rows, if the bottom is flat.
   const rows = view.interval > 2000 && e.unevenness <= Math.max(0.06, noise) ? 2 : 1;
-  const fastIn = e.onsetRows <= rows || e.onset <= fast;
+  // What has not left yet shows but one edge: there a sample between is growth that may be smoke.
+  const fastIn = e.onsetRows <= (e.open ? 1 : rows) || e.onset <= fast;
   const fastOut = e.recoveryRows <= rows || e.recovery <= fast || e.open;
   if (!fastIn || !fastOut) return false;
   return e.deepSamples <= 3 || e.unevenness <= Math.max(0.15, noise);

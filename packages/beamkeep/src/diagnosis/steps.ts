@@ -137,7 +137,25 @@ function sharpen(
     median(loss.subarray(from + best + 1, from + best + 4)) -
     median(loss.subarray(Math.max(0, from + best - 4), from + best - 1));
   if (Math.abs(inner) < 0.5 * Math.abs(sharp)) return undefined;
+  if (sharp > 0 && grew(y, best, before, after)) return undefined;
   return { row: from + best, loss: sharp };
+}
+
+/** Share of the jump, and spreads of single samples, by which a sample between two levels must stand off both. */
+const between = 0.15;
+const clearOf = 4;
+
+/**
+ * Whether a loss went over more samples than the one that a mean over an instant of change may leave between two levels:
+ * growth, which may be smoke that stays, and no step.
+ */
+function grew(y: Float64Array, border: number, before: number, after: number): boolean {
+  const least = Math.max(between * (after - before), clearOf * spreadOfNeighbours(y));
+  let from = border;
+  while (from > 0 && (y[from - 1] as number) - before > least) from--;
+  let to = border;
+  while (to < y.length && after - (y[to] as number) > least) to++;
+  return to - from >= 2;
 }
 
 /** Share of the jump by which the lines on either side must miss each other. */

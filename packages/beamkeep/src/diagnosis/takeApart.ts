@@ -27,6 +27,8 @@ export interface Parts {
   readonly steps: readonly Step[];
   /** What is left of each row's loss [dB]. */
   readonly left: Float64Array;
+  /** Each row's loss with the daily cycle alone taken off [dB]: steps and all that is slow are still in it. */
+  readonly offCycle: Float64Array;
   /** Spread of a cell's median about its smooth course [dB]. */
   readonly cellNoise: number;
 }
@@ -73,7 +75,8 @@ export function takeApart(view: View, leastStep: number, guides: Guides): Parts 
     slow = slowCourse(cells, flat, trace.time, steps, brief ? undefined : dayCells);
   }
   const left = offRows(view, cells, cycle, slow, steps);
-  return { cells, course, slow, cycle, cycleFitted: fitted, steps, left, cellNoise };
+  const offCycle = offRows(view, cells, cycle);
+  return { cells, course, slow, cycle, cycleFitted: fitted, steps, left, offCycle, cellNoise };
 }
 
 /** Swing of the daily cycle in the day about each cell [dB]. */
