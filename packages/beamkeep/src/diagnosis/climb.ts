@@ -11,4 +11,6 @@ export interface Climb {
   readonly time: number;
   /** Rows from 10 to 90 % of the growth. */
   readonly rows: number;
+  /** Row from which less than a third of the growth is left; the number of rows of the log where it never clears. */
+  readonly cleared: number;
 }

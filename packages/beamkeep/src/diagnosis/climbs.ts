@@ -1,3 +1,4 @@
+import { hour } from '../columns/index.js';
 import { slowestSmoke, smokeGrowth } from '../numbers/index.js';
 import { rollingMedian } from '../statistics/index.js';
 import type { Climb } from './climb.js';
@@ -76,5 +77,18 @@ function measure(
   while (low < to && (smooth[low + 1] as number) - (smooth[from] as number) < 0.1 * rise) low++;
   let high = low + 1;
   while (high < to && (smooth[high] as number) - (smooth[from] as number) < 0.9 * rise) high++;
-  return { from, to, rise, lost, time: (time[high] as number) - (until[low] as number), rows: high - low };
+  const took = (time[high] as number) - (until[low] as number);
+  return { from, to, rise, lost, time: took, rows: high - low, cleared: clearedFrom(time, smooth, to, rise) };
+}
+
+/** Longest that a growth is followed to its clearing [ms]: what stays longer is followed to the end of the log. */
+const followed = 24 * hour;
+
+function clearedFrom(time: Float64Array, smooth: Float64Array, top: number, rise: number): number {
+  const least = (smooth[top] as number) - (2 / 3) * rise;
+  const latest = (time[top] as number) + followed;
+  for (let i = top + 1; i < smooth.length && (time[i] as number) <= latest; i++) {
+    if ((smooth[i] as number) < least) return i;
+  }
+  return smooth.length;
 }

@@ -30,6 +30,8 @@ export interface Picture {
   readonly family: ReadonlyMap<Excursion, Family>;
   readonly kind: ReadonlyMap<Excursion, Kind>;
   readonly climbs: readonly Climb[];
+  /** Climbs with several of their like on other days. */
+  readonly usualClimbs: ReadonlySet<Climb>;
   readonly rough: Roughness;
   /** How much larger the noise is on each row than usual. */
   readonly raised: Float32Array;

@@ -15,6 +15,7 @@ import type { Picture } from './picture.js';
 import { roughFactor, roughness } from './roughness.js';
 import { sortExcursions } from './sorting.js';
 import { between, bridge, type Parts, takeApart } from './takeApart.js';
+import { usualClimbs } from './usualClimbs.js';
 import { levelOf, tenLog, type View } from './view.js';
 
 /** Shares that a slow change must pass: 1.5 % of clean air, three spreads of an hour's median, 1.5 steps of the scale. */
@@ -52,6 +53,7 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
     excursions,
     family,
     climbs,
+    usualClimbs: usualClimbs(view, climbs),
     rough,
     raised,
     fires,

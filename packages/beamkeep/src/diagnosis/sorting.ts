@@ -64,7 +64,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (isNoise(picture, e)) return 'rough';
   if (e.sign === -1) return sharp || isSwitched(e, f) ? 'light' : 'slow';
   if (isSwitched(e, f)) return 'light';
-  const recurs = f !== undefined && f.otherDays >= familyDays && f.others >= 3;
+  const recurs = (f !== undefined && f.otherDays >= familyDays && f.others >= 3) || growsAsUsual(picture, e);
   const often = f !== undefined && f.otherDays >= 4;
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
   if (isBlock(picture, e) && !(often && e.deepSamples <= 3 && e.depth < 0.7)) {
@@ -198,13 +198,26 @@ export function isBlock(picture: Unsorted, e: Excursion): boolean {
 /** Longest edge of an object [ms]: two seconds, and what the jitter of the samples about them may add. */
 const fastEdge = (interval: number): number => 2000 + Math.min(200, 0.2 * interval);
 
+/** The climbs that end within an excursion. */
+export const climbsIn = ({ climbs, view }: Unsorted, e: Excursion): Climb[] =>
+  climbs.filter(
+    (c) =>
+      c.to >= e.from &&
+      c.from <= e.to &&
+      c.to <= e.to + 2 &&
+      c.rows >= 2 &&
+      c.time > Math.max(fastEdge(view.interval), 1.2 * view.interval),
+  );
+
 /** The greatest climb that ends within an excursion. */
-export function climbIn({ climbs, view }: Unsorted, e: Excursion): Climb | undefined {
+export function climbIn(picture: Unsorted, e: Excursion): Climb | undefined {
   let best: Climb | undefined;
-  for (const c of climbs) {
-    if (c.to < e.from || c.from > e.to || c.to > e.to + 2) continue;
-    if (c.rows < 2 || c.time <= Math.max(fastEdge(view.interval), 1.2 * view.interval)) continue;
-    if (best === undefined || c.lost > best.lost) best = c;
-  }
+  for (const c of climbsIn(picture, e)) if (best === undefined || c.lost > best.lost) best = c;
   return best;
+}
+
+/** Whether an excursion is made of growths that all have their like on other days. */
+function growsAsUsual(picture: Unsorted, e: Excursion): boolean {
+  const climbs = climbsIn(picture, e);
+  return climbs.length > 0 && climbs.every((c) => picture.usualClimbs.has(c));
 }

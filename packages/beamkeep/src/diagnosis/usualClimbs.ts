@@ -1,0 +1,62 @@
+import { day } from '../columns/index.js';
+import type { Climb } from './climb.js';
+import { hoursBetween, solarHour } from './families.js';
+import type { View } from './view.js';
+
+/*
+ * Growths that have their like on other days: puffs of the work, which run into one another in a stretch that has no
+ * like itself. Each growth of a stretch is compared on its own: size, pace, time until it clears, hour of the day.
+ */
+
+/** Likeness: growth within this factor, time of growth and time to clear within those, and so many hours of the day. */
+const riseFactor = 2.5;
+const timeFactor = 4;
+const clearFactor = 4;
+const hoursApart = 4;
+
+/** Other days, and growths on them, from which a growth is usual. */
+const leastDays = 2;
+const leastOthers = 3;
+
+/** Most growths that each is compared with on either side in size. */
+const mostLooks = 300;
+
+/** The climbs that have several of their like on other days, none of which reached the alarm threshold. */
+export function usualClimbs(view: View, climbs: readonly Climb[]): Set<Climb> {
+  const { time, low } = view.trace;
+  const alarm = 1 - view.beam.alarmThreshold / 100;
+  const known = climbs.map((climb) => {
+    const top = time[climb.to] as number;
+    const clears = climb.cleared < time.length ? (time[climb.cleared] as number) - top : Number.POSITIVE_INFINITY;
+    return {
+      climb,
+      rise: Math.log(climb.rise),
+      time: Math.log(climb.time + view.interval),
+      clears: Math.log(clears + view.interval),
+      at: solarHour(view, top),
+      day: Math.floor((top + view.clock.offset(top)) / day),
+      alarmed: (low[climb.to] as number) <= alarm,
+    };
+  });
+  const order = known.sort((a, b) => a.rise - b.rise);
+  const usual = new Set<Climb>();
+  order.forEach((one, k) => {
+    const days = new Set<number>();
+    let others = 0;
+    for (const way of [1, -1]) {
+      for (let step = 1; step <= mostLooks; step++) {
+        const other = order[k + way * step];
+        if (other === undefined || Math.abs(other.rise - one.rise) > Math.log(riseFactor)) break;
+        if (other.alarmed || other.day === one.day) continue;
+        if (Math.abs(other.time - one.time) > Math.log(timeFactor)) continue;
+        // What never cleared is like nothing that did.
+        if (!(one.clears - other.clears <= Math.log(clearFactor))) continue;
+        if (hoursBetween(other.at, one.at) > hoursApart) continue;
+        days.add(other.day);
+        others++;
+      }
+    }
+    if (days.size >= leastDays && others >= leastOthers) usual.add(one.climb);
+  });
+  return usual;
+}
