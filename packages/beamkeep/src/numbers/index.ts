@@ -42,6 +42,7 @@ export {
   ceilingJetRise,
   ceilingJetSpeed,
   cornerFlame,
+  firstSmoke,
   flameFlow,
   flameHeight,
   gradientRise,

@@ -336,6 +336,42 @@ export const layerShape = {
   most: { value: 14, unit: '1', source: 'NFPA 92, smoke layer interface', seen: 'from memory' },
 } satisfies Record<string, Sourced>;
 
+/** Height at which smoke is first seen while it fills a hall, from tests: of a steady fire z/H = a - b ln(tau), of a growing one z/H = c tau^d. */
+export const firstSmoke = {
+  steady: {
+    value: 1.11,
+    unit: '1',
+    source: 'NFPA 92, first indication of smoke, steady fire, as quoted after Klote and Milke',
+    seen: 'read',
+    note: 'tau = t Q^(1/3) H^(-4/3) (A/H^2)^(-1), all of Q',
+  },
+  perLog: {
+    value: 0.28,
+    unit: '1',
+    source: 'NFPA 92, first indication of smoke, steady fire, as quoted after Klote and Milke',
+    seen: 'read',
+  },
+  growing: {
+    value: 0.91,
+    unit: '1',
+    source: 'NFPA 92, first indication of smoke, t-squared fire, as quoted after Klote and Milke',
+    seen: 'read',
+    note: 'tau = t tg^(-2/5) H^(-4/5) (A/H^2)^(-3/5)',
+  },
+  power: {
+    value: -1.45,
+    unit: '1',
+    source: 'NFPA 92, first indication of smoke, t-squared fire, as quoted after Klote and Milke',
+    seen: 'read',
+  },
+  lowest: {
+    value: 0.2,
+    unit: 'H',
+    source: 'NFPA 92, first indication of smoke: lowest height of the tests, as quoted after Klote and Milke',
+    seen: 'read',
+  },
+} satisfies Record<string, Sourced>;
+
 /** Warmth on its axis below which a plume counts as carried off by draughts. */
 export const leastWarmth = {
   value: 1,

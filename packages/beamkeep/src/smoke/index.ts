@@ -2,6 +2,8 @@ export { type Air, densityWarmer, hallAir } from './air.js';
 export { type JetBeam, type JetFire, type JetPiece, jetExtinction, jetPieces } from './beam/jetLoss.js';
 export { plumeDepth } from './beam/plumeLoss.js';
 export {
+  type LayerArrival,
+  layerArrivals,
   plumeTop,
   type SceneBeam,
   type SmokeCurve,
@@ -37,6 +39,7 @@ export {
 } from './fire/growth.js';
 export { heatPoints } from './fire/heatPoints.js';
 export { type Hall, layerFilling, lifts, type SmokeLayer } from './layer.js';
+export { type LayerSpread, layerSpread } from './layerSpread.js';
 export { type Place, places, plumeBeside } from './plume/besideWalls.js';
 export { cornerFlameHeight, flameHeight, smallFlameHeight, wallFlameHeight } from './plume/flameHeight.js';
 export {

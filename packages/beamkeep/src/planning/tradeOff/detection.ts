@@ -2,15 +2,15 @@ import { percentToDecibels, specificExtinction } from '../../attenuation/index.j
 import { UsageError } from '../../columns/index.js';
 import { blockedFrom, blockedWithin, flamingExtinction } from '../../numbers/index.js';
 import type { Beam } from '../../site/index.js';
-import { type DesignFire, type SmokeScene, smokeOnBeam } from '../../smoke/index.js';
+import { type DesignFire, type LayerArrival, type SmokeScene, smokeOnBeam } from '../../smoke/index.js';
 import { firstHeld } from './firstHeld.js';
 
 /*
  * How late an alarm is, for every pair of threshold and delay. Three runs bracket what is not known:
  *
- *     early    fire at its nearest place, highest yield, highest extinction
- *     value    fire at its usual place, middle figures
- *     late     fire at its farthest place, lowest yield, lowest extinction
+ *     early    fire at its nearest place, highest yield, highest extinction, layer as early as published laws have it
+ *     value    fire at its usual place, middle figures, layer of the zone model
+ *     late     fire at its farthest place, lowest yield, lowest extinction, layer as late as published laws have it
  *
  * The loss in decibels is in proportion to yield and extinction, so the band costs no more than its places.
  */
@@ -105,22 +105,23 @@ export function fireCurves(
     throw new UsageError(`places ${nearest}, ${usual}, ${farthest} m must rise from 0: nearest, usual, farthest`);
   }
   const { layout, separation, wavelength, height } = beam;
-  const scene = (aside: number): SmokeScene => ({
+  const scene = (aside: number, layerArrival: LayerArrival): SmokeScene => ({
     ...hall,
+    layerArrival,
     fire,
     diameter,
     beam: { layout, separation, height, aside },
     specificExtinction: specificExtinction(fire.fuel.kind, wavelength),
   });
   const { low, high } = smokeSpan(fire);
-  const middle = smokeOnBeam(scene(usual), seconds);
+  const middle = smokeOnBeam(scene(usual, 'usual'), seconds);
   return {
     fire,
     value: middle.decibels,
-    early: smokeOnBeam(scene(nearest), seconds).decibels.map((loss) => loss * high),
-    late: smokeOnBeam(scene(farthest), seconds).decibels.map((loss) => loss * low),
+    early: smokeOnBeam(scene(nearest, 'early'), seconds).decibels.map((loss) => loss * high),
+    late: smokeOnBeam(scene(farthest, 'late'), seconds).decibels.map((loss) => loss * low),
     heat: middle.heat,
-    scene: scene(farthest),
+    scene: scene(farthest, 'late'),
     watched: seconds,
   };
 }

@@ -114,6 +114,34 @@ describe('smokeOnBeam', () => {
     expect(crossed({ ...hall, ceiling: 20, roofRise: 10, beam: beam({ height: 19.6 }) })).toBeGreaterThan(60);
   });
 
+  it('law: the layer gives an early beam no less, a late one no more; they part only where the layer does', () => {
+    fc.assert(
+      fc.property(somewhere, fc.double({ min: 0.25, max: 0.9, noNaN: true }), (place, share) => {
+        const here = scene(place);
+        const lower = { ...here, beam: { ...here.beam, height: share * here.ceiling } };
+        const [early, usual, late] = (['early', 'usual', 'late'] as const).map(
+          (layerArrival) => smokeOnBeam({ ...lower, layerArrival }, 400).decibels,
+        );
+        usual?.forEach((loss, second) => {
+          expect(early?.[second]).toBeGreaterThanOrEqual(loss);
+          expect(late?.[second]).toBeLessThanOrEqual(loss);
+        });
+      }),
+      { seed: 5, numRuns: 25, endOnFailure: true },
+    );
+    const open = { ...hall, area: Number.POSITIVE_INFINITY };
+    expect(smokeOnBeam({ ...open, layerArrival: 'early' }, 200)).toEqual(smokeOnBeam(open, 200));
+  });
+
+  it('beside a fire and below the jet, the layer alone is waited for: its band is tens of seconds wide', () => {
+    const low = { ...hall, beam: beam({ height: 9, aside: 7.5 }) };
+    const [early, usual, late] = (['early', 'usual', 'late'] as const).map((layerArrival) =>
+      crossed({ ...low, layerArrival }),
+    );
+    expect(usual).toBeGreaterThan((early ?? Number.NaN) + 10);
+    expect(late).toBeGreaterThan((usual ?? Number.NaN) + 10);
+  });
+
   it('nothing gathers under a roof without end', () => {
     const open = smokeOnBeam({ ...hall, area: Number.POSITIVE_INFINITY, beam: beam({ height: 4, aside: 8 }) }, 300);
     expect(Math.max(...open.decibels)).toBeLessThan(0.01);

@@ -6,6 +6,7 @@ import { riseHeight, warmestRoof } from '../ceiling/stratification.js';
 import { transportLag } from '../ceiling/transportLag.js';
 import { convective, type DesignFire } from '../fire/designFire.js';
 import { layerFilling, lifts, type SmokeLayer } from '../layer.js';
+import { layerSpread } from '../layerSpread.js';
 import { type Place, plumeBeside } from '../plume/besideWalls.js';
 import { refuseUnlessAbove0, refuseUnlessFrom0 } from '../refuse.js';
 import { arrivals } from './arrivals.js';
@@ -23,7 +24,14 @@ import { plumeDepth } from './plumeLoss.js';
  * The greatest, not the sum: they are the same smoke at three stages. To it comes the haze of a fire too weak to lift
  * its smoke, which draughts mix through the hall. Where warm air stops the plume below the roof,
  * there is no jet, and the layer hangs at that height until the fire has grown.
+ *
+ * The layer comes with a sharp face, and where that face is, is the least certain of all (`layerSpread`): on demand the
+ * beam sees the most, or the least, that the same smoke gives with its face at the lowest, the usual, the highest.
  */
+
+/** Where the face of the smoke layer is taken: most smoke for the beam, the zone model, least smoke. */
+export const layerArrivals = ['early', 'usual', 'late'] as const;
+export type LayerArrival = (typeof layerArrivals)[number];
 
 /** Everything about a fire, a hall and a beam. Heights are above the fuel. */
 export interface SmokeScene {
@@ -44,6 +52,8 @@ export interface SmokeScene {
   readonly beam: SceneBeam;
   /** Mass-specific extinction of the smoke at the beam's wavelength [m2/kg] (`specificExtinction`). */
   readonly specificExtinction: number;
+  /** Where the face of the layer is taken; `usual`, the zone model, where left out. */
+  readonly layerArrival?: LayerArrival;
 }
 
 /** A level beam in a scene. */
@@ -180,9 +190,18 @@ function gathered(scene: SmokeScene, seconds: number): readonly SmokeLayer[] {
 }
 
 /** Optical depth of the layer on one crossing; 0 for a beam that is not in it. */
-function layerDepth(layer: SmokeLayer | undefined, { beam, specificExtinction }: SmokeScene): number {
-  if (layer === undefined || beam.height < layer.face || beam.height > layer.top) return 0;
-  return specificExtinction * layer.concentration * beam.separation;
+function layerDepth(layer: SmokeLayer | undefined, scene: SmokeScene): number {
+  const { beam, specificExtinction, layerArrival = 'usual', fire, air = hallAir } = scene;
+  if (layer === undefined || beam.height > layer.top) return 0;
+  const { face, top, concentration } = layer;
+  const whole = specificExtinction * beam.separation * concentration;
+  /** The same smoke, spread evenly down to another face. */
+  const above = (other: number): number => (beam.height < other ? 0 : (whole * (top - face)) / (top - other));
+  const usual = beam.height < face ? 0 : whole;
+  if (layerArrival === 'usual' || !(face < top)) return usual;
+  const { lowest, highest } = layerSpread(face, top, fire.fuel.radiativeShare, air);
+  const all = [usual, above(lowest), highest < top ? above(highest) : 0];
+  return layerArrival === 'early' ? Math.max(...all) : Math.min(...all);
 }
 
 function checkScene(
