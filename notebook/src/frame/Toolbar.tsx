@@ -1,4 +1,5 @@
 import { useRef } from 'preact/hooks';
+import { fileName } from '../parts/fileName.js';
 import { saveBlob } from '../parts/saveText.js';
 import { chooseTheme, type ThemeChoice, themeChoice } from '../plots/scheme.js';
 import { saveReport } from '../report/saveReport.js';
@@ -76,8 +77,7 @@ function savedInWords(): string {
 }
 
 async function save(withLogs: boolean): Promise<void> {
-  const name = sheet.value.title.replace(/[^\p{L}\p{N} _-]/gu, '').trim() || 'worksheet';
-  saveBlob(`${name}.beamkeep.json`, await sheetFile(sheet.value, withLogs));
+  saveBlob(fileName([sheet.value.title], 'beamkeep.json'), await sheetFile(sheet.value, withLogs));
 }
 
 async function open(file: File): Promise<void> {

@@ -2,7 +2,9 @@ import { useSignal } from '@preact/signals';
 import type { PlotlyHTMLElement } from 'plotly.js-dist-min';
 import { useEffect, useRef } from 'preact/hooks';
 import { type Palette, palette } from './palette.js';
+import type { PictureName } from './pictureFile.js';
 import { config, type Figure, inTurn, type Plotly, plotly } from './plotly.js';
+import { SavePicture } from './SavePicture.js';
 import { colours, printing } from './scheme.js';
 
 /** Width of a plot on paper [px]: that of A4 and Letter between their margins. */
@@ -14,10 +16,14 @@ const imageWidth = 960;
 export interface PlotProps {
   /** The picture at a width; a new function is a new picture. */
   readonly figure: (width: number, colours: Palette) => Figure;
+  /** The same for a picture that is saved by itself, where what stands on the page around it is missing. */
+  readonly alone?: (width: number, colours: Palette) => Figure;
   /** Height [px], so that the page does not jump when the picture comes. */
   readonly height: number;
   /** One sentence that says what the picture shows, for whoever cannot see it. */
   readonly label: string;
+  /** What a saved picture is called, from the wide to the narrow: the site, the cell, the beam. */
+  readonly name: PictureName;
   /** The reader drew a stretch with the pointer: clock times at both ends. */
   readonly onZoom?: (from: string, to: string) => void;
   /** The reader clicked twice: the whole again. */
@@ -30,8 +36,8 @@ export interface PlotProps {
 interface OnPage {
   /** Draws it anew, at a width of its own or for paper. */
   redraw(width?: number): void;
-  /** The light picture as SVG. */
-  image(): Promise<readonly [element: Element, svg: string] | undefined>;
+  /** The light picture as SVG: as it stands on the page, or to stand alone. */
+  image(alone?: boolean): Promise<readonly [element: Element, svg: string] | undefined>;
 }
 
 const onPage = new Set<OnPage>();
@@ -56,7 +62,7 @@ addEventListener('afterprint', () => {
 });
 
 /** A plot that follows its width, the theme and the printer. */
-export function Plot({ figure, height, label, ...handlers }: PlotProps) {
+export function Plot({ figure, alone = figure, height, label, name, ...handlers }: PlotProps) {
   const box = useRef<HTMLDivElement>(null);
   const width = useSignal(0);
   const library = useRef<Plotly>(undefined);
@@ -64,6 +70,9 @@ export function Plot({ figure, height, label, ...handlers }: PlotProps) {
   listening.current = handlers;
   const drawn = useRef(figure);
   drawn.current = figure;
+  const saved = useRef(alone);
+  saved.current = alone;
+  const mine = useRef<OnPage>(undefined);
 
   useEffect(() => {
     const element = box.current;
@@ -79,16 +88,17 @@ export function Plot({ figure, height, label, ...handlers }: PlotProps) {
         const { data, layout } = drawn.current(wide, colours.value);
         void library.current.react(element, data, layout, config);
       },
-      async image() {
+      async image(byItself = false) {
         const frame = element.parentElement;
         if (!library.current || !frame) return undefined;
-        const { data, layout } = drawn.current(imageWidth, palette('light'));
+        const { data, layout } = (byItself ? saved : drawn).current(imageWidth, palette('light'));
         const size = { width: imageWidth, height: layout.height ?? height };
         const url = await library.current.toImage({ data, layout, config }, { format: 'svg', ...size });
         return [frame, decodeURIComponent(url.slice(url.indexOf(',') + 1))];
       },
     };
     onPage.add(plot);
+    mine.current = plot;
     return () => {
       onPage.delete(plot);
       observer.disconnect();
@@ -119,8 +129,11 @@ export function Plot({ figure, height, label, ...handlers }: PlotProps) {
   }, [figure, width.value, theme, width]);
 
   return (
-    <div class="plot" role="img" aria-label={label}>
-      <div ref={box} style={{ height: `${height}px` }} />
+    <div class="plot-frame">
+      <div class="plot" role="img" aria-label={label}>
+        <div ref={box} style={{ height: `${height}px` }} />
+      </div>
+      <SavePicture name={name} picture={async () => (await inTurn(() => mine.current?.image(true)))?.[1]} />
     </div>
   );
 }

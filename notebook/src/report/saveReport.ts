@@ -1,7 +1,8 @@
-import { dataUrl } from '../parts/dataUrl.js';
+import { fileName } from '../parts/fileName.js';
 import { saveBlob } from '../parts/saveText.js';
 import { plotImages } from '../plots/Plot.js';
 import { sheet } from '../state/store.js';
+import { carriedFaces, fontFace } from './typefaces.js';
 
 /*
  * The report is the sheet as it stands, as one file that needs nothing else: the page without its controls, its plots
@@ -10,7 +11,7 @@ import { sheet } from '../state/store.js';
 
 /** Hands the sheet to the downloads as one HTML file. */
 export async function saveReport(): Promise<void> {
-  saveBlob(`${sheet.value.title || 'worksheet'}.html`, new Blob([await reportHtml()], { type: 'text/html' }));
+  saveBlob(fileName([sheet.value.title], 'html'), new Blob([await reportHtml()], { type: 'text/html' }));
 }
 
 /** The report as HTML. */
@@ -67,24 +68,13 @@ function withPictures(part: Element, copy: Element, pictures: ReadonlyMap<Elemen
 
 /**
  * The page's style sheets as text, as they were served: what the browser makes of a rule cannot always be written down
- * again. The typefaces come along as data, in the letters of western Europe; others are left to the reader's machine.
+ * again. The typefaces come along as data.
  */
 async function styleText(): Promise<string> {
   const links = [...document.querySelectorAll<HTMLLinkElement>('link[rel="stylesheet"]')];
   const sheets = links.map(async ({ href }) => {
     const text = await (await fetch(href)).text();
-    const faces = text.match(fontFace)?.filter((face) => /unicode-range:\s*U\+(?:\?\?|0+-0*FF)/i.test(face)) ?? [];
-    const carried = await Promise.all(faces.map((face) => withFile(face, href)));
-    return [...carried, text.replace(fontFace, '')].join('\n');
+    return [...(await carriedFaces(text, href)), text.replace(fontFace, '')].join('\n');
   });
   return (await Promise.all(sheets)).join('\n');
-}
-
-const fontFace = /@font-face\s*\{[^}]*\}/g;
-
-/** A typeface's rule with its file in it. */
-async function withFile(face: string, base: string): Promise<string> {
-  const [, path = ''] = /url\(["']?([^"')]+)["']?\)/.exec(face) ?? [];
-  const file = await fetch(new URL(path, base));
-  return face.replace(path, await dataUrl(await file.blob()));
 }

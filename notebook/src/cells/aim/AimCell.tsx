@@ -59,17 +59,22 @@ function Aim({ cell, log }: { cell: Cell<'aim'>; log: OpenLog }) {
       )}
       {answer.is === 'asking' && <p class="empty">Looking at the scan …</p>}
       {answer.is === 'refused' && <p class="trouble">{answer.why}</p>}
-      {answer.is === 'told' && <Told aim={answer.told} />}
+      {answer.is === 'told' && <Told aim={answer.told} site={reading.site.name} />}
     </>
   );
 }
 
-function Told({ aim }: { aim: AimJson }) {
+function Told({ aim, site }: { aim: AimJson; site: string }) {
   const draw = useCallback((width: number, colours: Palette) => scanFigure(aim, width, colours), [aim]);
   return (
     <>
       <Verdict verdict={aim.verdict} sentences={aim.sentences} actions={aim.actions} />
-      <Plot figure={draw} height={scanHeight} label={`Aim scan of beam ${aim.beam}. ${aim.sentences.join(' ')}`} />
+      <Plot
+        figure={draw}
+        height={scanHeight}
+        name={[site, 'aim scan', aim.beam]}
+        label={`Aim scan of beam ${aim.beam}. ${aim.sentences.join(' ')}`}
+      />
     </>
   );
 }

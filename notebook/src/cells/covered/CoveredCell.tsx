@@ -1,4 +1,5 @@
 import type { CoveredJson } from 'beamkeep';
+import type { Site } from 'beamkeep/site';
 import { useCallback, useMemo } from 'preact/hooks';
 import { siteZone } from '../../bench/siteZone.js';
 import { Choice } from '../../parts/Choice.js';
@@ -50,12 +51,13 @@ function Covered({ cell, log }: { cell: Cell<'covered'>; log: OpenLog }) {
       )}
       {answer.is === 'asking' && <p class="empty">Looking at the test …</p>}
       {answer.is === 'refused' && <p class="trouble">{answer.why}</p>}
-      {answer.is === 'told' && <Told test={answer.told} timeZone={reading.site.timeZone} />}
+      {answer.is === 'told' && <Told test={answer.told} site={reading.site} />}
     </>
   );
 }
 
-function Told({ test, timeZone }: { test: CoveredJson; timeZone: string }) {
+function Told({ test, site }: { test: CoveredJson; site: Site }) {
+  const { timeZone } = site;
   const zone = useMemo(() => siteZone(timeZone), [timeZone]);
   const draw = useCallback(
     (width: number, colours: Palette) => coveredFigure(test, zone, width, colours),
@@ -67,6 +69,7 @@ function Told({ test, timeZone }: { test: CoveredJson; timeZone: string }) {
       <Plot
         figure={draw}
         height={coveredHeight}
+        name={[site.name, 'covered test', test.beam]}
         label={`Covered test of beam ${test.beam}. ${test.sentences.join(' ')}`}
       />
     </>

@@ -1,3 +1,4 @@
+import { fileName } from '../../parts/fileName.js';
 import { saveText } from '../../parts/saveText.js';
 import type { Cell } from '../../sheet/sheet.js';
 import type { OpenLog } from '../useLog.js';
@@ -10,11 +11,20 @@ export function SaveFindings({ log, cell }: { log: OpenLog; cell: Cell<'findings
     <div class="buttons" data-screen>
       <button
         type="button"
-        onClick={() => saveText('findings.csv', 'text/csv', findingsCsv(reading, cell.settings.verdicts))}
+        onClick={() =>
+          saveText(
+            fileName([reading.site.name, 'findings'], 'csv'),
+            'text/csv',
+            findingsCsv(reading, cell.settings.verdicts),
+          )
+        }
       >
         Save as CSV
       </button>
-      <button type="button" onClick={() => saveText('diagnosis.json', 'application/json', reading.json)}>
+      <button
+        type="button"
+        onClick={() => saveText(fileName([reading.site.name, 'findings'], 'json'), 'application/json', reading.json)}
+      >
         Save as JSON
       </button>
     </div>

@@ -61,6 +61,7 @@ function Folded({ cell, log }: { cell: Cell<'fold'>; log: OpenLog }) {
       <Plot
         figure={draw}
         height={foldHeight}
+        name={[reading.site.name, 'folded by day', beam]}
         label={`Beam ${beam} folded at midnight: one column a date, one row each ten minutes of the day; a stronger tone means more loss.`}
       />
       <p class="key">

@@ -79,7 +79,12 @@ export function LessonCell({ cell }: { cell: Cell<'lesson'> }) {
           <p class="answer">
             <i>{taught.lesson.question}</i> {taught.lesson.answer}
           </p>
-          <Plot figure={draw} height={lessonHeight} label={`${taught.lesson.title}. ${taught.lesson.answer}`} />
+          <Plot
+            figure={draw}
+            height={lessonHeight}
+            name={['lesson', taught.lesson.title]}
+            label={`${taught.lesson.title}. ${taught.lesson.answer}`}
+          />
           <p class="key">Left out: {taught.lesson.leftOut.join(' ')}</p>
         </>
       )}

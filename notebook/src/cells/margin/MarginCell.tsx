@@ -65,7 +65,12 @@ function Margin({ log, beam }: { log: OpenLog; beam: BeamReading }) {
       <h3>Beam {beam.id}</h3>
       <p class="answer">{words.join(' ')}</p>
       {days && days.clock.length > 0 && (
-        <Plot figure={draw} height={marginHeight} label={`Margin of beam ${beam.id}. ${words.join(' ')}`} />
+        <Plot
+          figure={draw}
+          height={marginHeight}
+          name={[log.reading.site.name, 'margin', beam.id]}
+          label={`Margin of beam ${beam.id}. ${words.join(' ')}`}
+        />
       )}
     </div>
   );

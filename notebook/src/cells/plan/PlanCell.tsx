@@ -88,8 +88,16 @@ function Laid({ answer: { plan, drawings } }: { answer: PlanAnswer }) {
         {plan.decides}
       </p>
       <div class="drawings">
-        <Drawing svg={drawings.plan} label="The hall from above, with its beams and what each covers" />
-        <Drawing svg={drawings.section} label="The hall in section, with the height of its beams" />
+        <Drawing
+          svg={drawings.plan}
+          label="The hall from above, with its beams and what each covers"
+          name={['plan', 'from above']}
+        />
+        <Drawing
+          svg={drawings.section}
+          label="The hall in section, with the height of its beams"
+          name={['plan', 'section']}
+        />
       </div>
       {plan.warnings.length > 0 && (
         <ul class="warnings">

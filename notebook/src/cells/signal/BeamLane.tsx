@@ -52,8 +52,8 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
     [beam, whole.from, whole.to, width],
   );
   const rows = findingRows + (signalled && signalled.length > 0 ? 1 : 0);
-  const draw = useCallback(
-    (wide: number, colours: Palette) => {
+  const picture = useCallback(
+    (wide: number, colours: Palette, axis: boolean) => {
       const inSight = shown?.window ?? whole;
       const lane: Lane = {
         line: shown?.line ?? nothing,
@@ -68,13 +68,15 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
         signalled,
         events: reading.events.filter(({ beam: of }) => of === null || of === beam.id),
         zone,
-        lowest,
+        lowest: axis,
         steps: reading.site.sampling === 'on-change',
       };
       return laneFigure(lane, wide, colours);
     },
-    [shown, scale, reach, site, beam, findingRows, rows, mine, signalled, zone, lowest, reading, whole.from, whole.to],
+    [shown, scale, reach, site, beam, findingRows, rows, mine, signalled, zone, reading, whole.from, whole.to],
   );
+  const draw = useCallback((wide: number, colours: Palette) => picture(wide, colours, lowest), [picture, lowest]);
+  const alone = useCallback((wide: number, colours: Palette) => picture(wide, colours, true), [picture]);
   const at = desk.cursor.value;
   const value = at !== null && shown ? valueAt(shown.line, at) : Number.NaN;
   const dates = siteDates(zone.name);
@@ -95,7 +97,9 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
       </div>
       <Plot
         figure={draw}
+        alone={alone}
         height={laneHeight(rows, lowest)}
+        name={[reading.site.name, 'signal', beam.id]}
         label={laneSentence(beam, window, dates, signalled)}
         onZoom={(from, to) => {
           desk.window.value = kept({ from: zone.instant(from), to: zone.instant(to) }, wholeOf(log.reading));

@@ -48,6 +48,7 @@ export function TemperatureLane({ log, beam, window, zone }: TemperatureLaneProp
       <Plot
         figure={draw}
         height={temperatureHeight}
+        name={[log.reading.site.name, 'temperature', beam]}
         label={`Temperature near the structure of beam ${beam}, ${dates.stretch(window.from, window.to)}.`}
         onZoom={(from, to) => {
           desk.window.value = kept({ from: zone.instant(from), to: zone.instant(to) }, wholeOf(log.reading));

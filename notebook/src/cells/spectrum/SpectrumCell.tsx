@@ -52,7 +52,9 @@ function Periods({ cell, log }: { cell: Cell<'spectrum'>; log: OpenLog }) {
       <p class="answer">
         {words} This is of the stretch in sight above, {siteDates(reading.site.timeZone).stretch(from, to)}.
       </p>
-      {spectrum && spectrum.period.length > 0 && <Plot figure={draw} height={spectrumHeight} label={words} />}
+      {spectrum && spectrum.period.length > 0 && (
+        <Plot figure={draw} height={spectrumHeight} label={words} name={[reading.site.name, 'periods', beam]} />
+      )}
     </>
   );
 }

@@ -1,0 +1,95 @@
+import { readFile } from 'node:fs/promises';
+import type { Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { addCell, type Desk, desk, dropFiles, openSmall, plotsDrawn } from './notebook.js';
+import { smallLog, smallSite } from './smallLog.js';
+
+let here: Desk;
+beforeAll(async () => {
+  here = await desk();
+}, 60_000);
+afterAll(() => here?.close());
+
+/** What a button hands to the downloads: its name and its bytes. */
+async function saved(page: Page, button: Locator): Promise<{ name: string; bytes: Buffer }> {
+  const download = page.waitForEvent('download');
+  await button.click();
+  const file = await download;
+  return { name: file.suggestedFilename(), bytes: await readFile(await file.path()) };
+}
+
+const png = (bytes: Buffer): { width: number; height: number } => ({
+  width: bytes.readUInt32BE(16),
+  height: bytes.readUInt32BE(20),
+});
+
+describe('pictures as files', () => {
+  it('a plot is saved as SVG and as PNG, light in the dark theme, named after site and cell', async () => {
+    const { page, errors, close } = await openSmall(here, { colorScheme: 'dark' });
+    const svg = await saved(page, page.getByRole('button', { name: 'Save the picture as SVG: signal north' }));
+    expect(svg.name).toBe('Test hall - signal - north.svg');
+    const text = svg.bytes.toString();
+    expect(text).toMatch(/^<svg[^>]+width="960"/);
+    expect(text).toMatch(/>Test hall, signal, north</);
+    expect(text).toMatch(/time in Asia\/Kathmandu/);
+    expect(text).toMatch(/<rect[^>]+fill="rgb\(251, 250, 246\)"/);
+    expect(text).toMatch(/obscuration \[%\]/);
+    const pixels = await saved(page, page.getByRole('button', { name: 'Save the picture as PNG: signal north' }));
+    expect(pixels.name).toBe('Test hall - signal - north.png');
+    expect(pixels.bytes.subarray(1, 4).toString()).toBe('PNG');
+    expect(png(pixels.bytes).width).toBe(1920);
+    expect(pixels.bytes.length).toBeGreaterThan(20_000);
+    expect(errors.filter((error) => !/inline style.*Content Security Policy/.test(error))).toEqual([]);
+    await close();
+  });
+
+  it('every picture on the page has both buttons, drawings too', async () => {
+    const { page, close } = await openSmall(here);
+    await addCell(page, 'a layout of beams by a rule set');
+    await page.locator('.drawing svg').first().waitFor();
+    for (const frame of await page.locator('.plot-frame').all())
+      await expect(frame.getByRole('button', { name: /^Save the picture as/ }).count()).resolves.toBe(2);
+    await expect(page.locator('.plot').count()).resolves.toBe(await page.locator('.plot-frame > .plot').count());
+    const drawing = await saved(page, page.getByRole('button', { name: 'Save the picture as PNG: section' }));
+    expect(drawing.name).toBe('plan - section.png');
+    expect(png(drawing.bytes).width).toBeGreaterThan(600);
+    await close();
+  });
+
+  it('hostile names are text in a picture, and nothing in its file name', async () => {
+    const names = ['<img src=x onerror="document.title=1">', '=cmd()'] as const;
+    const { page, close } = await here.open();
+    await page.locator('.cell-log').waitFor();
+    await dropFiles(page, [
+      { name: 'hall.csv', text: smallLog(names) },
+      { name: 'hall.json', text: smallSite(names, '<script>document.title=1</script>../x') },
+    ]);
+    await page.locator('table.beams', { hasText: '=cmd()' }).waitFor();
+    await plotsDrawn(page);
+    const svg = await saved(page, page.getByRole('button', { name: /^Save the picture as SVG: signal <img/ }));
+    expect(svg.name).toBe('scriptdocumenttitle1scriptx - signal - img srcx onerrordocumenttitle1.svg');
+    expect(svg.bytes.toString()).not.toMatch(/<(script|img|foreignObject)\b/i);
+    await close();
+  });
+});
+
+describe('findings as files', () => {
+  it('as CSV in which no cell is a formula, and as JSON in the project’s own format', async () => {
+    const names = ['=HYPERLINK("x")', 'south'] as const;
+    const { page, close } = await here.open();
+    await page.locator('.cell-log').waitFor();
+    await dropFiles(page, [
+      { name: 'hall.csv', text: smallLog(names) },
+      { name: 'hall.json', text: smallSite(names, '=1+1') },
+    ]);
+    await page.locator('.finding').first().waitFor();
+    const csv = await saved(page, page.getByRole('button', { name: 'Save as CSV' }));
+    expect(csv.name).toBe('11 - findings.csv');
+    const [, line = ''] = csv.bytes.toString().split('\r\n');
+    expect(line).toMatch(/^1,"'=HYPERLINK\(""x""\)",/);
+    expect(csv.bytes.toString()).not.toMatch(/(^|,)"?[=+@]/m);
+    const json = await saved(page, page.getByRole('button', { name: 'Save as JSON' }));
+    expect(JSON.parse(json.bytes.toString())).toMatchObject({ format: 'beamkeep-diagnosis/1' });
+    await close();
+  });
+});
