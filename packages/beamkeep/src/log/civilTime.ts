@@ -272,12 +272,14 @@ const fourBytes = (bytes: Uint8Array, at: number): number =>
   ((bytes[at + 2] as number) << 8) |
   (bytes[at + 3] as number);
 
+const nothing = new Uint8Array(0);
+
 /** Day, month and year, in the one order or the other. */
 class DayMonthReader extends ClockReader implements TimeReader {
   private dayKey = -1;
   private readonly dayFirst: boolean;
   /** What stood before the time of day in the last line that was read at length. */
-  private before: Uint8Array = new Uint8Array(0);
+  private before: Uint8Array = nothing;
 
   constructor(dayFirst: boolean, comma: boolean) {
     super(comma);
@@ -310,6 +312,8 @@ class DayMonthReader extends ClockReader implements TimeReader {
     if (key !== this.dayKey) {
       if (Number.isNaN(key)) return Number.NaN;
       this.dayKey = key;
+      // As above: a broken line must not lend its day to the next good one.
+      this.before = nothing;
       this.dayStart = startOfDay(year, this.dayFirst ? second : first, this.dayFirst ? first : second);
     }
     this.local = true;
