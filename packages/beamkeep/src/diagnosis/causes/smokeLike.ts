@@ -1,9 +1,10 @@
 import { hour, rowAt } from '../../columns/index.js';
 import { rollingMedian } from '../../statistics/index.js';
 import type { Cause, Claim } from '../cause.js';
+import type { Climb } from '../climb.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Picture } from '../picture.js';
-import { climbIn } from '../sorting.js';
+import { climbIn, climbsIn } from '../sorting.js';
 import { evidence, percent, spell } from '../wording.js';
 
 /**
@@ -38,6 +39,8 @@ interface Suspect {
 /** How likely smoke is where the signal is fire for its depth alone, and something else explains the depth. */
 const explainedElsewhere = 0.03;
 
+const asSmoke = { fire: false, grown: true, confidence: 0.85 };
+
 function fires(picture: Picture): Suspect[] {
   return picture.fires.map((f) => {
     const within = picture.excursions.filter((e) => e.sign === 1 && e.end >= f.start && e.start <= f.end);
@@ -50,19 +53,27 @@ function fires(picture: Picture): Suspect[] {
 function growths(picture: Picture): Suspect[] {
   return picture.excursions.flatMap((e) => {
     if (picture.kind.get(e) !== 'smoke') return [];
-    const climb = climbIn(picture, e);
-    const growth = climb?.time ?? (Number.isFinite(e.onset) ? e.onset : 0);
-    const start = climb === undefined ? e.start : Math.min(e.start, picture.view.trace.time[climb.from] as number);
-    const times = cleared(picture, e);
-    const told = { fire: false, grown: true, confidence: 0.85, growth };
-    return times.map(([from, to], k) => ({
-      ...told,
-      start: k === 0 ? start : from,
-      end: to,
+    const climbs = climbsIn(picture, e).filter((c) => !picture.usualClimbs.has(c));
+    if (climbs.length > 0) return climbs.map((c) => grownOver(picture, e, c));
+    const growth = Number.isFinite(e.onset) ? e.onset : 0;
+    return cleared(picture, e).map(([start, end], k) => ({
+      ...asSmoke,
+      growth,
+      start,
+      end,
       again: k > 0,
-      lost: lossWithin(picture, e, from, to),
+      lost: lossWithin(picture, e, start, end),
     }));
   });
+}
+
+/** One growth, from its begin until it has cleared: what else the excursion holds is another story. */
+function grownOver(picture: Picture, e: Excursion, climb: Climb): Suspect {
+  const { time, until } = picture.view.trace;
+  const start = time[climb.from] as number;
+  const clears = climb.cleared < time.length ? (until[climb.cleared - 1] as number) : e.end;
+  const end = Math.max(clears, time[climb.to] as number);
+  return { ...asSmoke, growth: climb.time, start, end, lost: lossWithin(picture, e, start, end) };
 }
 
 /** An excursion is cut where it cleared to under this share of the depth on either side, and grew again. */
@@ -135,7 +146,14 @@ const pauseOfGrowth = hour;
  */
 function episodes(time: Float64Array, fires: readonly Suspect[], growths: readonly Suspect[]): Suspect[] {
   const grown = joined(growths, (pause, length) => pause <= Math.min(pauseOfGrowth, length / 2));
-  for (const g of grown) g.fire ||= fires.some((f) => f.start <= g.end && f.end >= g.start);
+  for (const g of grown) {
+    for (const f of fires) {
+      if (f.start > g.end || f.end < g.start) continue;
+      g.fire = true;
+      // The signal's end belongs to the growth that set it off, unless it stands long after for its depth.
+      if (f.end - g.end <= Math.min(pauseOfGrowth, (g.end - g.start) / 2)) g.end = Math.max(g.end, f.end);
+    }
+  }
   grown.push(...fires.filter((f) => f.grown && !grown.some((g) => g.start <= f.end && g.end >= f.start)));
   grown.sort((a, b) => a.start - b.start);
   // What stands past the threshold before and after a growth is a fire signal, too.
