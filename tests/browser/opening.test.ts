@@ -79,12 +79,12 @@ describe('a fresh visit', () => {
     const aim = page.locator('.cell-aim');
     await aim.getByLabel('aim scan', { exact: true }).setInputFiles(file('scan-b1.csv'));
     await aim.getByLabel('Where the head was left').fill('0,5');
-    await eventually(() => aim.textContent()).toMatch(/Look again\. .*on the flank/);
+    await eventually(() => aim.textContent()).toMatch(/look again\. .*on the flank/);
     await aim.locator('.main-svg').first().waitFor();
     await addCell(page, 'a covered test');
     const test = page.locator('.cell-covered');
     await test.getByLabel('log of a covered test', { exact: true }).setInputFiles(file('covered-b1.csv'));
-    await eventually(() => test.textContent()).toMatch(/Fit\. Covered, the beam still reads/);
+    await eventually(() => test.textContent()).toMatch(/Beam B1: fit\. Covered, the beam still reads/);
     await test.getByLabel('log of a covered test', { exact: true }).setInputFiles(file('scan-b1.csv'));
     await test.locator('.trouble').waitFor();
   });

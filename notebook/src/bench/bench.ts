@@ -30,6 +30,7 @@ import { type LessonValues, lessonOf, type TaughtLesson } from './lessonOf.js';
 import { gapIntervals, outline } from './outline.js';
 import { type Peeked, peeked } from './peek.js';
 import { type RuleSetTold, ruleSetsTold } from './planOf.js';
+import { type PlanTold, type ProofAsked, type ProofTold, planTold, proofTold, type TestAsked } from './proofTold.js';
 import { canBeRefined, type RawFile, rawFile } from './rawSamples.js';
 import type { BeamSignalled, Line, LogFile, Progress, Reading, SmallFile, TableRow, Window } from './reading.js';
 import { readingOf } from './readingOf.js';
@@ -270,6 +271,25 @@ const bench = {
   /** What a covered test says of a beam. */
   covered(test: SmallFile, site: Site, beam: string): Promise<CoveredJson> {
     return covered(logOfText(test.text, test.name), site, { beam });
+  },
+
+  /**
+   * A site from its file.
+   *
+   * @throws UsageError when the file cannot be used
+   */
+  site(text: string, name: string): Site {
+    return parseSite(text, name);
+  },
+
+  /** What each step of a proof must show on a site. */
+  proofPlan(asked: ProofAsked, site: Site): PlanTold {
+    return planTold(asked, site);
+  },
+
+  /** How a logged test of a proof came out. */
+  proof(asked: TestAsked, site: Site): Promise<ProofTold> {
+    return proofTold(asked, site);
   },
 
   /** What the thresholds of the site mean. */

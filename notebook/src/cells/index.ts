@@ -11,6 +11,7 @@ import { LogCell } from './log/LogCell.js';
 import { MarginCell } from './margin/MarginCell.js';
 import { NoteCell } from './note/NoteCell.js';
 import { PlanCell } from './plan/PlanCell.js';
+import { ProofCell } from './proof/ProofCell.js';
 import { SignalCell } from './signal/SignalCell.js';
 import { SpectrumCell } from './spectrum/SpectrumCell.js';
 import { ThresholdsCell } from './thresholds/ThresholdsCell.js';
@@ -42,6 +43,7 @@ export const cellViews: { readonly [K in Kind]: CellView<K> } = {
     about: 'thresholds in smoke, under dirt, against standards',
     View: ThresholdsCell,
   },
+  proof: { question: 'Did the tests show what they had to?', about: 'a proof, step by step', View: ProofCell },
   plan: { question: 'How many beams does a hall need?', about: 'a layout of beams by a rule set', View: PlanCell },
   lesson: { question: 'What if?', about: 'a lesson with sliders', View: LessonCell },
   note: { question: 'Note', about: 'a note of your own', View: NoteCell },

@@ -10,12 +10,15 @@ interface FileFieldProps {
   readonly what: string;
   readonly file: SmallText | null;
   readonly onFile: (file: SmallText | null) => void;
+  /** Endings of such files, as the file dialogue takes them. */
+  readonly accept?: string;
 }
 
-/** Takes one small file into the sheet. */
-export function FileField({ what, file, onFile }: FileFieldProps) {
+/** Takes one small file into the sheet, by the file dialogue or by dropping it. */
+export function FileField({ what, file, onFile, accept = '.csv,.txt' }: FileFieldProps) {
   const input = useRef<HTMLInputElement>(null);
   const refused = useSignal<string | null>(null);
+  const over = useSignal(false);
 
   async function take(given: File): Promise<void> {
     refused.value = given.size > largest ? `${given.name} is too large (${given.size} bytes): cut out the test.` : null;
@@ -23,14 +26,30 @@ export function FileField({ what, file, onFile }: FileFieldProps) {
   }
 
   return (
-    <div class="file-field">
+    // biome-ignore lint/a11y/noStaticElementInteractions: dropping is a second way; the button inside is the first.
+    <div
+      class={over.value ? 'file-field drop-over' : 'file-field'}
+      onDragOver={(event) => {
+        event.preventDefault();
+        over.value = true;
+      }}
+      onDragLeave={() => {
+        over.value = false;
+      }}
+      onDrop={(event) => {
+        event.preventDefault();
+        over.value = false;
+        const [given] = event.dataTransfer?.files ?? [];
+        if (given) void take(given);
+      }}
+    >
       <div class="buttons" data-screen>
         <button type="button" onClick={() => input.current?.click()}>
           {file ? `Other ${what}` : `Choose ${what}`}
         </button>
         {file && (
           <button type="button" class="plain" onClick={() => onFile(null)}>
-            take it out
+            take it out<span class="unseen">: {what}</span>
           </button>
         )}
         <input
@@ -39,7 +58,7 @@ export function FileField({ what, file, onFile }: FileFieldProps) {
           type="file"
           tabIndex={-1}
           aria-label={what}
-          accept=".csv,.txt"
+          accept={accept}
           onChange={(event) => {
             const [given] = event.currentTarget.files ?? [];
             event.currentTarget.value = '';

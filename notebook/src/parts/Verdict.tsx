@@ -1,4 +1,5 @@
 interface VerdictProps {
+  readonly beam: string;
   /** The verdict as one word or two. */
   readonly verdict: string;
   readonly sentences: readonly string[];
@@ -6,15 +7,11 @@ interface VerdictProps {
 }
 
 /** An answer of the commissioning day: verdict, what was found, what to do. */
-export function Verdict({ verdict, sentences, actions }: VerdictProps) {
+export function Verdict({ beam, verdict, sentences, actions }: VerdictProps) {
   return (
     <>
       <p class="answer">
-        <b>
-          {verdict[0]?.toUpperCase()}
-          {verdict.slice(1)}.
-        </b>{' '}
-        {sentences.join(' ')}
+        Beam {beam}: <b>{verdict}.</b> {sentences.join(' ')}
       </p>
       {actions.length > 0 && (
         <dl class="advice">

@@ -89,6 +89,18 @@ export const settingsOf = {
     left: v.string(),
   }),
   covered: v.strictObject({ beam: v.nullable(v.string()), test: v.nullable(smallText) }),
+  proof: v.strictObject({
+    beam: v.nullable(v.string()),
+    /** The proof sheet (JSON); null is the usual steps of the beam. */
+    sheet: v.nullable(smallText),
+    test: v.nullable(smallText),
+    /** The panel's own list of the day. */
+    events: v.nullable(smallText),
+    /** By how much the panel's clock runs ahead of the logger's [s], as typed. */
+    clockOffset: v.string(),
+    /** When steps were done, by their row in the sheet, as written down; empty where nothing was. */
+    times: v.array(v.string()),
+  }),
   thresholds: v.strictObject({}),
   plan: v.strictObject({
     length: v.string(),
@@ -142,6 +154,7 @@ export const freshSettings: Settings = {
   units: { value: '35', from: 'percent', to: 'decibels-per-metre', path: '100' },
   aim: { beam: null, scan: null, left: '' },
   covered: { beam: null, test: null },
+  proof: { beam: null, sheet: null, test: null, events: null, clockOffset: '', times: [] },
   thresholds: {},
   plan: { length: '60', width: '40', height: '12', roof: 'flat', apex: '16', rules: 'bs5839-1' },
   lesson: { lesson: 'two-paths', values: {} },

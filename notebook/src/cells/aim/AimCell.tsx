@@ -1,4 +1,5 @@
 import type { AimJson } from 'beamkeep';
+import type { Site } from 'beamkeep/site';
 import { useCallback } from 'preact/hooks';
 import { Choice } from '../../parts/Choice.js';
 import { FileField } from '../../parts/FileField.js';
@@ -11,39 +12,32 @@ import { set } from '../../sheet/edits.js';
 import type { Cell, Settings } from '../../sheet/sheet.js';
 import { helper } from '../../state/helper.js';
 import { edit } from '../../state/store.js';
-import { NeedsLog } from '../NeedsLog.js';
+import { chosenBeam } from '../chosenBeam.js';
+import { NeedsSite } from '../NeedsSite.js';
 import { useAnswer } from '../useAnswer.js';
-import type { OpenLog } from '../useLog.js';
 
 /** Is the head on the peak of its lobe, on the flank, or on a stray reflection? */
 export function AimCell({ cell }: { cell: Cell<'aim'> }) {
-  return <NeedsLog cell={cell.id}>{(log) => <Aim cell={cell} log={log} />}</NeedsLog>;
+  return <NeedsSite cell={cell.id}>{(site) => <Aim cell={cell} site={site} />}</NeedsSite>;
 }
 
-function Aim({ cell, log }: { cell: Cell<'aim'>; log: OpenLog }) {
-  const { reading } = log;
+function Aim({ cell, site }: { cell: Cell<'aim'>; site: Site }) {
   const { scan, left } = cell.settings;
   const change = (to: Partial<Settings['aim']>): void => edit((sheet) => set(sheet, cell, to), `${cell.id} aim`);
-  const ids = reading.beams.map(({ id }) => id);
-  const beam = ids.find((id) => id === cell.settings.beam) ?? ids[0];
+  const beam = chosenBeam(site, cell.settings.beam);
   const places = left
     .split(/[;/]|\s+/)
     .map(numberIn)
     .filter((place) => !Number.isNaN(place));
   const where = places.join(' ');
-  const answer = useAnswer(scan && beam !== undefined ? () => helper().aim(scan, reading.site, beam, places) : null, [
-    reading,
-    scan,
-    beam,
-    where,
-  ]);
+  const answer = useAnswer(scan ? () => helper().aim(scan, site, beam, places) : null, [site, scan, beam, where]);
   return (
     <>
       <div class="settings">
         <Choice
           legend="Beam"
-          options={ids.map((id) => [id, id] as const)}
-          value={beam ?? ''}
+          options={site.beams.map(({ id }) => [id, id] as const)}
+          value={beam}
           onChange={(id) => change({ beam: id })}
         />
         <label class="field">
@@ -59,7 +53,7 @@ function Aim({ cell, log }: { cell: Cell<'aim'>; log: OpenLog }) {
       )}
       {answer.is === 'asking' && <p class="empty">Looking at the scan …</p>}
       {answer.is === 'refused' && <p class="trouble">{answer.why}</p>}
-      {answer.is === 'told' && <Told aim={answer.told} site={reading.site.name} />}
+      {answer.is === 'told' && <Told aim={answer.told} site={site.name} />}
     </>
   );
 }
@@ -68,7 +62,7 @@ function Told({ aim, site }: { aim: AimJson; site: string }) {
   const draw = useCallback((width: number, colours: Palette) => scanFigure(aim, width, colours), [aim]);
   return (
     <>
-      <Verdict verdict={aim.verdict} sentences={aim.sentences} actions={aim.actions} />
+      <Verdict beam={aim.beam} verdict={aim.verdict} sentences={aim.sentences} actions={aim.actions} />
       <Plot
         figure={draw}
         height={scanHeight}

@@ -12,33 +12,27 @@ import { set } from '../../sheet/edits.js';
 import type { Cell, Settings } from '../../sheet/sheet.js';
 import { helper } from '../../state/helper.js';
 import { edit } from '../../state/store.js';
-import { NeedsLog } from '../NeedsLog.js';
+import { chosenBeam } from '../chosenBeam.js';
+import { NeedsSite } from '../NeedsSite.js';
 import { useAnswer } from '../useAnswer.js';
-import type { OpenLog } from '../useLog.js';
 
 /** What comes back when the reflector is covered? */
 export function CoveredCell({ cell }: { cell: Cell<'covered'> }) {
-  return <NeedsLog cell={cell.id}>{(log) => <Covered cell={cell} log={log} />}</NeedsLog>;
+  return <NeedsSite cell={cell.id}>{(site) => <Covered cell={cell} site={site} />}</NeedsSite>;
 }
 
-function Covered({ cell, log }: { cell: Cell<'covered'>; log: OpenLog }) {
-  const { reading } = log;
+function Covered({ cell, site }: { cell: Cell<'covered'>; site: Site }) {
   const { test } = cell.settings;
   const change = (to: Partial<Settings['covered']>): void => edit((sheet) => set(sheet, cell, to));
-  const ids = reading.beams.map(({ id }) => id);
-  const beam = ids.find((id) => id === cell.settings.beam) ?? ids[0];
-  const answer = useAnswer(test && beam !== undefined ? () => helper().covered(test, reading.site, beam) : null, [
-    reading,
-    test,
-    beam,
-  ]);
+  const beam = chosenBeam(site, cell.settings.beam);
+  const answer = useAnswer(test ? () => helper().covered(test, site, beam) : null, [site, test, beam]);
   return (
     <>
       <div class="settings">
         <Choice
           legend="Beam"
-          options={ids.map((id) => [id, id] as const)}
-          value={beam ?? ''}
+          options={site.beams.map(({ id }) => [id, id] as const)}
+          value={beam}
           onChange={(id) => change({ beam: id })}
         />
         <FileField what="log of a covered test" file={test} onFile={(file) => change({ test: file })} />
@@ -51,7 +45,7 @@ function Covered({ cell, log }: { cell: Cell<'covered'>; log: OpenLog }) {
       )}
       {answer.is === 'asking' && <p class="empty">Looking at the test …</p>}
       {answer.is === 'refused' && <p class="trouble">{answer.why}</p>}
-      {answer.is === 'told' && <Told test={answer.told} site={reading.site} />}
+      {answer.is === 'told' && <Told test={answer.told} site={site} />}
     </>
   );
 }
@@ -65,7 +59,7 @@ function Told({ test, site }: { test: CoveredJson; site: Site }) {
   );
   return (
     <>
-      <Verdict verdict={test.verdict} sentences={test.sentences} actions={test.actions} />
+      <Verdict beam={test.beam} verdict={test.verdict} sentences={test.sentences} actions={test.actions} />
       <Plot
         figure={draw}
         height={coveredHeight}

@@ -45,6 +45,7 @@ export { type Excursion, type Excursions, excursions, type TestObscuration } fro
 export { type ExpectedStep, expectedSteps, lightingOf } from './proof/expected.js';
 export { type NamedRows, panelList } from './proof/panelList.js';
 export { type Proof, type ProofLog, proofOf } from './proof/proofOf.js';
+export { mustShow, proofVerdictWords } from './proof/proofWords.js';
 export {
   type ProofSheet,
   type ProofStep,

@@ -1,4 +1,5 @@
 import type { ProofJson, ProofPlanJson } from 'beamkeep';
+import { mustShow, proofVerdictWords } from 'beamkeep/commissioning';
 import { inputText } from '../inputText.js';
 import type { Look } from '../look.js';
 import { plainly } from '../plain.js';
@@ -6,22 +7,6 @@ import { clock } from '../times.js';
 import { wrap } from '../wrap.js';
 import { cautionsText } from './testCautions.js';
 import { told } from './told.js';
-
-type Expected = ProofPlanJson['steps'][number];
-
-/** What a step must show, in one line. */
-function mustShow({ obscuration, signal, window, state, holdSeconds }: Expected): string {
-  const parts = [
-    ...(obscuration
-      ? [`takes ${told(obscuration.value, '%')} (${told(obscuration.low)} to ${told(obscuration.high)})`]
-      : []),
-    signal === null
-      ? `no new signal; state ${state}`
-      : `${signal}${window ? ` ${told(window.from)} to ${told(window.to, 's')} after the threshold is reached` : ''}`,
-    ...(holdSeconds > 0 ? [`hold it ${told(holdSeconds, 's')}`] : []),
-  ];
-  return `Must show: ${parts.join('; ')}.`;
-}
 
 /** A proof sheet for people: to be printed before the test. */
 export function proofPlanText(answer: ProofPlanJson, { width, colours }: Look): string {
@@ -43,12 +28,6 @@ export function proofPlanText(answer: ProofPlanJson, { width, colours }: Look): 
   ].join('\n\n')}\n`;
 }
 
-const verdicts = {
-  pass: 'pass',
-  open: 'nothing failed; some steps are not shown',
-  fail: 'fail',
-} as const;
-
 /** How a proof came out, for people. */
 export function proofText(answer: ProofJson, timeZone: string, { width, colours }: Look): string {
   const { beam, verdict, steps, unexplained, panelList, assumed, input } = plainly(answer);
@@ -57,7 +36,7 @@ export function proofText(answer: ProofJson, timeZone: string, { width, colours 
   const marks = { pass: colours.note, fail: colours.act, 'not shown': colours.watch } as const;
   const mark = { pass: colours.note, open: colours.watch, fail: colours.act }[verdict];
   return `${[
-    `${colours.strong(`Beam ${beam}, proof`)}  ${mark(verdicts[verdict])}  ${panelList ? "judged by signal and panel's list" : 'judged by the signal alone'}`,
+    `${colours.strong(`Beam ${beam}, proof`)}  ${mark(proofVerdictWords[verdict])}  ${panelList ? "judged by signal and panel's list" : 'judged by the signal alone'}`,
     ...steps.map((step, at) =>
       [
         `  ${at + 1}. ${marks[step.verdict](step.verdict)}  ${step.expected.do}, ${wall(step.start)}`,
