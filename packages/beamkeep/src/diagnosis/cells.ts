@@ -19,13 +19,6 @@ export interface Cells {
   readonly level: Float64Array;
 }
 
-/** Twice the room, what was there kept. */
-function widened(values: Float64Array): Float64Array<ArrayBuffer> {
-  const wider = new Float64Array(2 * values.length);
-  wider.set(values);
-  return wider;
-}
-
 /** Lengths that a cell may have [ms]; each goes a whole number of times into a day. */
 const widths = [
   ...[1, 2, 5, 10, 15, 20, 30].map((n) => n * second),
@@ -58,30 +51,61 @@ export function cut(trace: Trace, intervalSeconds: number, offset: number, mask?
   const length = Math.floor((last - start) / width) + 1;
   const row = new Uint32Array(length + 1);
   const level = new Float64Array(length).fill(Number.NaN);
-  let values = new Float64Array(1024);
-  let weights = new Float64Array(1024);
+  const gathered = new Gathered(trace, mask);
   let i = 0;
   for (let c = 0; c < length; c++) {
     row[c] = i;
-    const end = start + (c + 1) * width;
-    let used = 0;
-    let even = true;
-    for (; i < n && (trace.time[i] as number) < end; i++) {
-      if (mask !== undefined && mask[i] === 1) continue;
-      if (used === values.length) {
-        values = widened(values);
-        weights = widened(weights);
-      }
-      values[used] = trace.level[i] as number;
-      weights[used++] = trace.count[i] as number;
-      if (trace.count[i] !== trace.count[row[c] as number]) even = false;
-    }
-    if (used === 0) continue;
-    const own = values.subarray(0, used);
-    level[c] = even ? median(own) : weightedMedian(own, weights.subarray(0, used));
+    i = gathered.take(i, start + (c + 1) * width);
+    level[c] = gathered.median();
   }
   row[length] = n;
   return { start, width, length, row, level };
+}
+
+/** The unmasked values of one cell after the other. */
+class Gathered {
+  private values = new Float64Array(1024);
+  private weights = new Float64Array(1024);
+  private used = 0;
+  /** Whether each value stands for as many samples. */
+  private even = true;
+
+  constructor(
+    private readonly trace: Trace,
+    private readonly mask: Uint8Array | undefined,
+  ) {}
+
+  /** Takes the rows from `from` on that begin before `end`; gives the row behind them. */
+  take(from: number, end: number): number {
+    const { time, level, count } = this.trace;
+    const { mask } = this;
+    let to = from;
+    while (to < time.length && (time[to] as number) < end) to++;
+    if (to - from > this.values.length) {
+      this.values = new Float64Array(2 * (to - from));
+      this.weights = new Float64Array(2 * (to - from));
+    }
+    const { values, weights } = this;
+    const first = count[from];
+    let used = 0;
+    let even = true;
+    for (let i = from; i < to; i++) {
+      if (mask !== undefined && mask[i] === 1) continue;
+      values[used] = level[i] as number;
+      weights[used++] = count[i] as number;
+      if (count[i] !== first) even = false;
+    }
+    this.used = used;
+    this.even = even;
+    return to;
+  }
+
+  /** Their median, each as often as it stands for samples; NaN of none. */
+  median(): number {
+    if (this.used === 0) return Number.NaN;
+    const own = this.values.subarray(0, this.used);
+    return this.even ? median(own) : weightedMedian(own, this.weights.subarray(0, this.used));
+  }
 }
 
 /**

@@ -14,6 +14,8 @@ import type { Cells } from './cells.js';
 /** Tuning constant of the biweight: 95 % efficiency for normal errors (Beaton and Tukey 1974, from memory). */
 const bound = 4.685;
 const rounds = 8;
+/** How often the days of one hour, or the hours of one day, are weighed anew. */
+const weighings = 3;
 /** A shared shape can be told from the weather of single days only where there are some. */
 const leastDays = 4;
 
@@ -104,26 +106,27 @@ function shared(amplitude: Float64Array): Float64Array {
 
 /** The factor that brings a pattern nearest to values, by biweight least squares. */
 function scaleOf(values: Float64Array, pattern: Float64Array, noise: number): number {
-  const residual = new Float64Array(values.length);
+  const n = values.length;
+  const residual = new Float64Array(n);
   let factor = 0;
-  let scale = Number.POSITIVE_INFINITY;
-  for (let round = 0; round < 4; round++) {
+  let reach = Number.POSITIVE_INFINITY;
+  for (let round = 0; ; round++) {
     let top = 0;
     let bottom = 0;
-    for (let i = 0; i < values.length; i++) {
+    for (let i = 0; i < n; i++) {
       const v = values[i] as number;
       const p = pattern[i] as number;
       if (Number.isNaN(v)) continue;
-      const u = (v - factor * p) / (bound * scale);
+      const u = (residual[i] as number) / reach;
       const w = round === 0 ? 1 : Math.abs(u) < 1 ? (1 - u * u) ** 2 : 0;
       top += w * v * p;
       bottom += w * p * p;
     }
     factor = bottom > 0 ? top / bottom : 0;
-    for (let i = 0; i < values.length; i++) residual[i] = (values[i] as number) - factor * (pattern[i] as number);
-    scale = Math.max(noise, medianAbsoluteDeviation(residual, 0) || 0);
+    if (round === weighings) return factor;
+    for (let i = 0; i < n; i++) residual[i] = (values[i] as number) - factor * (pattern[i] as number);
+    reach = bound * Math.max(noise, medianAbsoluteDeviation(residual, 0) || 0);
   }
-  return factor;
 }
 
 function norm(v: Float64Array): number {

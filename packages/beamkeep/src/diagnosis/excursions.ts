@@ -42,8 +42,13 @@ export interface Excursion {
 
 /** The depth of each row below its usual level, share of clean air. */
 export function depths(view: View, parts: Parts): Float64Array {
-  const { trace, loss } = view;
-  return loss.map((l, i) => levelOf(l - (parts.left[i] as number)) - (trace.level[i] as number));
+  const { loss } = view;
+  const { level } = view.trace;
+  const depth = new Float64Array(loss.length);
+  for (let i = 0; i < depth.length; i++) {
+    depth[i] = levelOf((loss[i] as number) - (parts.left[i] as number)) - (level[i] as number);
+  }
+  return depth;
 }
 
 /** Rows over which a median takes the noise off: three at least, some three minutes at most. */
@@ -106,10 +111,20 @@ export function excursionAbout(view: View, { from, to: top, rise }: Climb): Excu
   const first = Math.max(0, from - margin);
   const last = Math.min(level.length, rowAt(time, latest) + margin);
   const before = levelOf((view.loss[top] as number) - rise);
-  const own = level.slice(first, last).map((v) => before - v);
-  const smooth = rollingMedian(own, smoothingRows(view.interval));
-  const least = Math.max(smooth[top - first] as number, own[top - first] as number) / 3;
-  const deep = (i: number): number => Math.max(smooth[i - first] as number, own[i - first] as number);
+  const own = new Float64Array(last - first);
+  for (let i = first; i < last; i++) own[i - first] = before - (level[i] as number);
+  const half = smoothingRows(view.interval) >> 1;
+  // Hours may be allowed, and minutes are the rule: the median goes on as far as it is asked for.
+  let smooth: Float64Array = new Float64Array(0);
+  const deep = (i: number): number => {
+    if (i - first >= smooth.length) {
+      const wanted = Math.min(own.length, 2 * (i - first) + 64);
+      const rows = rollingMedian(own.subarray(0, wanted + half), 2 * half + 1);
+      smooth = rows.subarray(0, wanted);
+    }
+    return Math.max(smooth[i - first] as number, own[i - first] as number);
+  };
+  const least = deep(top) / 3;
   let to = top;
   while (to + 1 < last && (time[to + 1] as number) <= latest && deep(to + 1) > least) to++;
   let start = top;

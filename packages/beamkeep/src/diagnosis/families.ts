@@ -76,9 +76,11 @@ export function families(
     const members: Excursion[] = [];
     const weekdays = new Float64Array(7);
     // The nearest in depth first, and no more than enough to know: a noisy log has thousands.
-    for (const j of outwards(k, low, order.length)) {
-      if (members.length >= mostMembers) break;
-      const other = order[j] as (typeof order)[number];
+    for (let look = 2; look < 2 * mostLooks + 2 && members.length < mostMembers; look++) {
+      const step = look >> 1;
+      if (k - step < low && k + step >= order.length) break;
+      const other = order[look & 1 ? k + step : k - step];
+      if (other === undefined || (k - step < low && !(look & 1))) continue;
       if (Math.abs(other.depth - one.depth) > Math.log(depthFactor)) continue;
       if (other === one || other.alarmed || other.e.sign !== one.e.sign || other.day === one.day) continue;
       // Dips that run into one another make a long ragged one: its like on other days may have stood apart.
@@ -104,20 +106,9 @@ export function families(
   return result;
 }
 
-/** Most members of a family that are looked for, and most excursions looked at for them. */
+/** Most members of a family that are looked for, and most excursions looked at for them on either side. */
 const mostMembers = 60;
 const mostLooks = 600;
-
-/** Places next to a place, nearer ones first, from `low` to below `high`. */
-function* outwards(place: number, low: number, high: number): Generator<number> {
-  for (let step = 1; step <= mostLooks; step++) {
-    const below = place - step;
-    const above = place + step;
-    if (below < low && above >= high) return;
-    if (below >= low) yield below;
-    if (above < high) yield above;
-  }
-}
 
 function busiestTwo(weekdays: Float64Array): number {
   const sorted = Float64Array.from(weekdays).sort();

@@ -17,12 +17,18 @@ export function sampleNoise(trace: Trace, quantum: number): number {
   const { level, spread, count } = trace;
   const n = level.length;
   const stride = Math.max(1, Math.floor(n / mostPairs));
-  const steps: number[] = [];
-  const within: number[] = [];
+  const room = new Float64Array(Math.ceil(n / stride));
+  let stepsSeen = 0;
+  let rowsSeen = 0;
   for (let i = stride; i < n; i += stride) {
-    if ((count[i] as number) > 2) within.push(spread[i] as number);
-    else if ((count[i - 1] as number) <= 2) steps.push(Math.abs((level[i] as number) - (level[i - 1] as number)));
+    // Steps from the beginning on, spreads from the end back: together they are no more than the rows looked at.
+    if ((count[i] as number) > 2) room[room.length - ++rowsSeen] = spread[i] as number;
+    else if ((count[i - 1] as number) <= 2) {
+      room[stepsSeen++] = Math.abs((level[i] as number) - (level[i - 1] as number));
+    }
   }
+  const steps = room.subarray(0, stepsSeen);
+  const within = room.subarray(room.length - rowsSeen);
   // A coarse scale holds most neighbours equal: their median says 0, so the mean of the calmer part stands in.
   const calm = steps.length > 0 ? quantile(steps, 0.9) : 0;
   let sum = 0;

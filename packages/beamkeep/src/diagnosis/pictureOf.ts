@@ -14,7 +14,7 @@ import { courseNoise } from './noise.js';
 import type { Picture } from './picture.js';
 import { roughFactor, roughness } from './roughness.js';
 import { sortExcursions } from './sorting.js';
-import { between, bridge, type Parts, takeApart } from './takeApart.js';
+import { between, bridge, type Parts, swing, takeApart } from './takeApart.js';
 import { usualClimbs } from './usualClimbs.js';
 import { levelOf, tenLog, type View } from './view.js';
 
@@ -32,7 +32,10 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   const slowLimit = Math.max(leastShare, 3 * hourly, 1.5 * view.quantum);
   const shape = dailyShape(view, first, tenLog * slowLimit);
   const cycleAllowed = mayBeMovement(shape);
-  const second = takeApart(view, slowLimit, { cycleAllowed, mask: shaded });
+  const { cells } = first;
+  // Nothing new was learnt: the same question has the same answer.
+  const same = cycleAllowed && slowLimit === leastShare;
+  const second = same ? first : takeApart(view, slowLimit, { cycleAllowed, mask: shaded, cells });
   const parts = takeApart(view, slowLimit, { cycleAllowed, mask: maskOf(view, second, shaded) });
   const depth = depths(view, parts);
   const rough = roughness(view, depth);
@@ -123,7 +126,12 @@ function aboutNeighbours(view: View, parts: Parts, depth: Float64Array): Float64
   for (let c = 0; c < cells.length; c++) middles[c] = median(depth.subarray(cells.row[c], cells.row[c + 1]));
   const hours = rollingMedian(middles, Math.max(3, Math.round((5 * 3_600_000) / cells.width)) | 1);
   const course = bridge(hours, 0);
-  return depth.map((d, i) => d - between(cells, course, view.trace.time[i] as number, 0, cells.length - 1));
+  const { time } = view.trace;
+  const about = new Float64Array(depth.length);
+  for (let i = 0; i < about.length; i++) {
+    about[i] = (depth[i] as number) - between(cells, course, time[i] as number, 0, cells.length - 1);
+  }
+  return about;
 }
 
 /**
@@ -139,8 +147,7 @@ function raisedBounds(view: View, parts: Parts, rough: Float32Array): Float32Arr
   const perDay = Math.max(1, Math.round(86_400_000 / cells.width));
   for (let c = 0; c < cells.length; c++) {
     const from = Math.max(0, c - (perDay >> 1));
-    const day = cycle.subarray(from, from + perDay);
-    const sway = Math.max(...day) - Math.min(...day);
+    const sway = swing(cycle, from, Math.min(cells.length, from + perDay));
     const left = Math.max(4 * usual, 0.35 * sway) / tenLog;
     const f = (left * levelOf(slow[c] as number)) / high;
     if (f <= 1) continue;

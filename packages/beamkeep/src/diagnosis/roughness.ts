@@ -38,32 +38,43 @@ export function roughness(view: View, depth: Float64Array): Roughness {
   const quiet: number[] = [];
   const size = rowsOfRun(view.interval);
   for (let from = 0; from + size / 2 <= depth.length; from += size) {
-    const to = Math.min(depth.length, from + size) - 1;
-    const values = depth.subarray(from, to + 1);
-    const middle = median(values);
-    let squares = 0;
-    let within = 0;
-    // Second differences: a slope does not count; of independent values they have six times the variance. Samples that
-    // follow each other within a swing have smaller ones, so a fast log is measured about its line instead.
-    for (let i = from + 2; i <= to; i++) {
-      squares += ((depth[i] as number) - 2 * (depth[i - 1] as number) + (depth[i - 2] as number)) ** 2 / 6;
-      within += (trace.spread[i] as number) ** 2;
-    }
-    const pairs = Math.max(1, to - from - 1);
-    let up = 0;
-    let down = 0;
-    for (let i = from; i <= to; i++) {
-      down = Math.max(down, depth[i] as number);
-      up = Math.max(up, -(depth[i] as number));
-    }
-    const bends = Math.sqrt((squares + within) / pairs);
+    const to = Math.min(depth.length, from + size);
+    const values = depth.subarray(from, to);
+    const bends = Math.sqrt((bent(values) + within(trace.spread, from + 2, to)) / Math.max(1, to - from - 2));
     quiet.push(bends);
     const spread = size > 12 ? Math.max(bends, aboutLine(values)) : bends;
-    runs.push({ from, to, spread, middle, up, down });
+    runs.push({ from, to: to - 1, spread, middle: median(values), up: most(values, -1), down: most(values, 1) });
   }
   const usual =
     runs.length === 0 ? view.sampleNoise : Math.max(quantile(quiet, 0.25), view.quantum / Math.sqrt(12), 1e-5);
   return { runs, usual };
+}
+
+/**
+ * Sum of squares of the samples about their course, from second differences: a slope does not count; of independent
+ * values they have six times the variance. Samples that follow each other within a swing have smaller ones, so a fast
+ * log is measured about its line instead.
+ */
+function bent(values: Float64Array): number {
+  let squares = 0;
+  for (let i = 2; i < values.length; i++) {
+    squares += ((values[i] as number) - 2 * (values[i - 1] as number) + (values[i - 2] as number)) ** 2 / 6;
+  }
+  return squares;
+}
+
+/** Sum of squares within the rows `from` to `to` (excluded). */
+function within(spread: Float32Array, from: number, to: number): number {
+  let squares = 0;
+  for (let i = from; i < to; i++) squares += (spread[i] as number) ** 2;
+  return squares;
+}
+
+/** Greatest of the values, of one sign or the other; 0 where none has it. */
+function most(values: Float64Array, sign: 1 | -1): number {
+  let greatest = 0;
+  for (let i = 0; i < values.length; i++) greatest = Math.max(greatest, sign * (values[i] as number));
+  return greatest;
 }
 
 /** Standard deviation of evenly spaced values about their straight line. */

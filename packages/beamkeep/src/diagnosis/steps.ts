@@ -27,15 +27,15 @@ const sharpShare = 0.6;
  * Finds steps.
  *
  * @param time instants of the rows [ms]
- * @param loss each row's loss with its daily cycle taken off [dB]
+ * @param lossOf loss of rows `from` to `to` (excluded) with the daily cycle taken off [dB]; asked for near borders only
  * @param cells the cells over the same rows
- * @param course median of `loss` in each cell [dB]; NaN is missing
+ * @param course median of that loss in each cell [dB]; NaN is missing
  * @param least smallest change that counts [dB]
  * @param sway swing of the daily cycle about each cell [dB]: its fit leaves a part of it behind
  */
 export function findSteps(
   time: Float64Array,
-  loss: Float64Array,
+  lossOf: (from: number, to: number) => Float64Array,
   cells: Cells,
   course: Float64Array,
   least: number,
@@ -56,7 +56,7 @@ export function findSteps(
     const about = medianAbsoluteDeviation(jump.subarray(Math.max(0, c - week), c + week), 0) || 0;
     const limit = Math.max(least, 4 * common, 4 * about, swayLeft * (sway[c] as number));
     if (Math.abs(j) < 0.8 * limit) continue;
-    const step = sharpen(time, loss, cells, c, limit);
+    const step = sharpen(time, lossOf, cells, c, limit);
     if (step === undefined || Math.sign(step.loss) !== Math.sign(j)) continue;
     // Asked at the step itself: a few cells beside it, half a day of an object in the path would tip the median.
     const border = cellAt(cells, time[step.row] as number);
@@ -85,10 +85,13 @@ function isPeak(jump: Float64Array, at: number, reach: number): boolean {
   return true;
 }
 
+/** Rows beside a border whose middle is asked for. */
+const beside = 4;
+
 /** Finds the samples between which the change falls; nothing when it is not sharp. */
 function sharpen(
   time: Float64Array,
-  loss: Float64Array,
+  lossOf: (from: number, to: number) => Float64Array,
   cells: Cells,
   border: number,
   least: number,
@@ -99,7 +102,10 @@ function sharpen(
   const to = rowAt(time, at + reach);
   if (to - from < 6) return undefined;
   const handful = Math.max(3, Math.min(12, Math.floor((to - from) / 6)));
-  const y = loss.subarray(from, to);
+  // A few rows more on either side: the change may fall next to the end of the stretch.
+  const first = Math.max(0, from - beside);
+  const loss = lossOf(first, Math.min(time.length, to + beside));
+  const y = loss.subarray(from - first, to - first);
   // Two constants that fit best, on values held within the quarters so that a spike does not draw the border.
   const low = Math.min(median(y.subarray(0, handful)), median(y.subarray(y.length - handful)));
   const high = Math.max(median(y.subarray(0, handful)), median(y.subarray(y.length - handful)));
@@ -134,8 +140,8 @@ function sharpen(
   }
   // The rows just either side must already stand at their own level: two rows may lie between.
   const inner =
-    median(loss.subarray(from + best + 1, from + best + 4)) -
-    median(loss.subarray(Math.max(0, from + best - 4), from + best - 1));
+    median(loss.subarray(from - first + best + 1, from - first + best + 4)) -
+    median(loss.subarray(Math.max(0, from - first + best - 4), from - first + best - 1));
   if (Math.abs(inner) < 0.5 * Math.abs(sharp)) return undefined;
   if (sharp > 0 && grew(y, best, before, after)) return undefined;
   return { row: from + best, loss: sharp };

@@ -34,6 +34,8 @@ export interface Parts {
 }
 
 export interface Guides {
+  /** The cells under the mask, where they have been cut already. */
+  readonly cells?: Cells;
   /** Rows that belong to events (1): seen neither by the slow course nor by the cycle. */
   readonly mask?: Uint8Array;
   /** False when the daily repetition is no movement, so that it must stay in what is left. */
@@ -49,7 +51,8 @@ export interface Guides {
  */
 export function takeApart(view: View, leastStep: number, guides: Guides): Parts {
   const { trace } = view;
-  const cells = cut(trace, view.interval / 1000, view.clock.offset(view.from), guides.mask);
+  const cells = guides.cells ?? cut(trace, view.interval / 1000, view.clock.offset(view.from), guides.mask);
+  const places = placesOf(view, cells);
   const course = cells.level.map((v) => (Number.isNaN(v) ? v : lossOf(v)));
   const base = median(course) || 0;
   const perDb = Math.exp(base / tenLog);
@@ -62,20 +65,21 @@ export function takeApart(view: View, leastStep: number, guides: Guides): Parts 
   let cycle: Float64Array = new Float64Array(cells.length);
   let fitted = false;
   let steps: Step[] = [];
-  for (let round = 0; round < 3; round++) {
+  // Without a cycle the second round would only say the first again.
+  for (let round = 0; round < (guides.cycleAllowed ? 3 : 1); round++) {
     if (guides.cycleAllowed) {
       const daily = dailyCycle(cells, minus(course, slow), cellNoise);
       cycle = daily.loss;
       fitted = daily.fitted;
     }
     const flat = minus(course, cycle);
-    const rowsLeft = offRows(view, cells, cycle);
+    const rowsLeft = (from: number, to: number) => offRows(view, places, cycle, from, to);
     const leastDecibels = tenLog * perDb * leastStep;
     steps = findSteps(trace.time, rowsLeft, cells, flat, leastDecibels, swayAbout(cells, cycle));
     slow = slowCourse(cells, flat, trace.time, steps, brief ? undefined : dayCells);
   }
-  const left = offRows(view, cells, cycle, slow, steps);
-  const offCycle = offRows(view, cells, cycle);
+  const left = offSlow(view, cells, places, cycle, slow, steps);
+  const offCycle = offRows(view, places, cycle, 0, view.loss.length);
   return { cells, course, slow, cycle, cycleFitted: fitted, steps, left, offCycle, cellNoise };
 }
 
@@ -84,10 +88,20 @@ function swayAbout(cells: Cells, cycle: Float64Array): Float64Array {
   const half = Math.max(1, Math.round((12 * hour) / cells.width));
   const sway = new Float64Array(cells.length);
   for (let from = 0; from < cells.length; from += half) {
-    const day = cycle.subarray(Math.max(0, from - half), from + 2 * half);
-    sway.fill(Math.max(...day) - Math.min(...day), from, from + half);
+    sway.fill(swing(cycle, Math.max(0, from - half), Math.min(cells.length, from + 2 * half)), from, from + half);
   }
   return sway;
+}
+
+/** Greatest less least of places `from` to `to` (excluded). */
+export function swing(values: Float64Array, from: number, to: number): number {
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
+  for (let i = from; i < to; i++) {
+    least = Math.min(least, values[i] as number);
+    most = Math.max(most, values[i] as number);
+  }
+  return most - least;
 }
 
 const minus = (a: Float64Array, b: Float64Array): Float64Array => a.map((v, i) => v - (b[i] as number));
@@ -140,44 +154,75 @@ export function bridge(values: Float64Array, otherwise: number): Float64Array {
   return filled;
 }
 
-/** Each row's loss with the cycle, and the slow course where given, taken off, straight between middles of cells. */
+/** Where each row lies between the middles of two cells. */
+interface Places {
+  /** The cell before, and how far on the row is towards the next, 0 to 1. */
+  readonly cell: Int32Array;
+  readonly share: Float64Array;
+  readonly cells: number;
+}
+
+function placesOf({ trace: { time, until } }: View, { start, width, length: cells }: Cells): Places {
+  const n = time.length;
+  const cell = new Int32Array(n);
+  const share = new Float64Array(n);
+  for (let i = 0; i < n; i++) {
+    const place = ((time[i] as number) + (until[i] as number)) / 2;
+    const middles = (place - start) / width - 0.5;
+    const c = Math.min(cells - 1, Math.max(0, Math.floor(middles)));
+    cell[i] = c;
+    share[i] = Math.min(1, Math.max(0, middles - c));
+  }
+  return { cell, share, cells };
+}
+
+/** The loss of rows `from` to `to` (excluded) with the cycle taken off, straight between middles of cells. */
 function offRows(
-  view: View,
-  cells: Cells,
+  { loss }: View,
+  { cell, share, cells }: Places,
   cycle: Float64Array,
-  slow?: Float64Array,
-  steps: readonly Step[] = [],
+  from: number,
+  to: number,
 ): Float64Array {
-  const { trace, loss } = view;
+  const left = new Float64Array(to - from);
+  for (let i = from; i < to; i++) {
+    const c = cell[i] as number;
+    const on = share[i] as number;
+    const next = Math.min(cells - 1, c + 1);
+    left[i - from] = (loss[i] as number) - ((cycle[c] as number) * (1 - on) + (cycle[next] as number) * on);
+  }
+  return left;
+}
+
+/** The same with the slow course taken off as well, which is its own between two steps. */
+function offSlow(
+  { trace, loss }: View,
+  cells: Cells,
+  places: Places,
+  cycle: Float64Array,
+  slow: Float64Array,
+  steps: readonly Step[],
+): Float64Array {
+  const { cell, share } = places;
   const left = new Float64Array(loss.length);
   const n = cells.length;
-  let step = 0;
-  let from = 0;
-  let to = n - 1;
-  let fresh = true;
-  for (let i = 0; i < loss.length; i++) {
-    const place = (((trace.time[i] as number) + (trace.until[i] as number)) / 2 - cells.start) / cells.width - 0.5;
-    const c = Math.min(n - 1, Math.max(0, Math.floor(place)));
-    const share = Math.min(1, Math.max(0, place - c));
-    const next = Math.min(n - 1, c + 1);
-    let part = (cycle[c] as number) * (1 - share) + (cycle[next] as number) * share;
-    if (slow !== undefined) {
-      while (step < steps.length && (steps[step] as Step).row <= i) {
-        step++;
-        fresh = true;
-      }
-      if (fresh) {
-        // Between two steps the course is its own; the cells that hold the steps belong to neither side.
-        from = step === 0 ? 0 : Math.min(n - 1, cellOfStep(cells, trace.time, steps[step - 1] as Step) + 1);
-        to = step === steps.length ? n - 1 : cellOfStep(cells, trace.time, steps[step] as Step) - 1;
-        to = Math.max(from, to);
-        fresh = false;
-      }
+  let i = 0;
+  for (let step = 0; step <= steps.length; step++) {
+    const before = steps[step - 1];
+    const after = steps[step];
+    // The cells that hold the steps belong to neither side.
+    const from = before === undefined ? 0 : Math.min(n - 1, cellOfStep(cells, trace.time, before) + 1);
+    const to = Math.max(from, after === undefined ? n - 1 : cellOfStep(cells, trace.time, after) - 1);
+    const end = after?.row ?? loss.length;
+    for (; i < end; i++) {
+      const c = cell[i] as number;
+      const on = share[i] as number;
+      const next = Math.min(n - 1, c + 1);
       const a = Math.min(to, Math.max(from, c));
       const b = Math.min(to, Math.max(from, next));
-      part += (slow[a] as number) * (1 - share) + (slow[b] as number) * share;
+      const part = (cycle[c] as number) * (1 - on) + (cycle[next] as number) * on;
+      left[i] = (loss[i] as number) - (part + ((slow[a] as number) * (1 - on) + (slow[b] as number) * on));
     }
-    left[i] = (loss[i] as number) - part;
   }
   return left;
 }

@@ -39,13 +39,15 @@ export function view(record: BeamRecord, beam: Beam, site: Site): View | undefin
   if (n === 0) return undefined;
   const from = trace.time[0] as number;
   const to = trace.until[n - 1] as number;
+  const loss = new Float64Array(n);
+  for (let i = 0; i < n; i++) loss[i] = lossOf(trace.level[i] as number);
   return {
     record,
     beam,
     site,
     clock: localClock(site.timeZone, from, to),
     trace,
-    loss: trace.level.map(lossOf),
+    loss,
     sampleNoise: sampleNoise(trace, quantum),
     quantum,
     interval: record.intervalSeconds * 1000,

@@ -17,8 +17,15 @@ export function equipmentObscuration(
   beam: Pick<Beam, 'signalUnit' | 'cleanAir' | 'covered' | 'coveredSubtracted'>,
   level: number,
 ): number {
+  return equipmentView(beam)(level);
+}
+
+/** The same for many levels of one beam: a function from level to obscuration [%]. */
+export function equipmentView(
+  beam: Pick<Beam, 'signalUnit' | 'cleanAir' | 'covered' | 'coveredSubtracted'>,
+): (level: number) => number {
   const share = beam.coveredSubtracted ? 0 : coveredShare(beam);
-  return levelToPercent(level * (1 - share) + share);
+  return (level) => levelToPercent(level * (1 - share) + share);
 }
 
 /**

@@ -1,7 +1,8 @@
 import type { Stretch, Trace } from '../columns/index.js';
 import type { Beam, Sampling, Visit } from '../site/index.js';
 import { type BeamResponder, beamResponder } from './beamResponder.js';
-import { equipmentObscuration } from './equipmentObscuration.js';
+import { clearBelow, reached } from './blockWatch.js';
+import { equipmentView } from './equipmentObscuration.js';
 import { resetsOf } from './resetsOf.js';
 import type { Change } from './responder.js';
 
@@ -51,10 +52,26 @@ export function respondToTrace(
     fires.push({ start: open, end: last });
     open = Number.NaN;
   };
-  for (let row = 0; row < trace.time.length; row++) {
-    const obscuration = equipmentObscuration(beam, trace.level[row] as number);
+  const seen = equipmentView(beam);
+  const { alarmThreshold, faultThreshold, hysteresis } = beam;
+  const clear = Math.min(clearBelow(alarmThreshold), Math.min(alarmThreshold, faultThreshold) - hysteresis);
+  // Of clear rows that follow each other with nothing under way, only the first and the last can matter.
+  let idle = false;
+  let left = Number.NaN;
+  const feed = (row: number, obscuration: number) => {
     feedRow(settled, trace, row, obscuration);
     feedRow(smoke, trace, row, obscuration);
+  };
+  for (let row = 0; row < trace.time.length; row++) {
+    const obscuration = seen(trace.level[row] as number);
+    const isClear = !reached(obscuration, clear);
+    if (isClear && idle) left = obscuration;
+    else {
+      if (!Number.isNaN(left)) feed(row - 1, left);
+      left = Number.NaN;
+      feed(row, obscuration);
+      idle = isClear && settled.due() === Number.POSITIVE_INFINITY && smoke.due() === Number.POSITIVE_INFINITY;
+    }
     last = trace.until[row] as number;
   }
   settled.advance(last);

@@ -1,5 +1,5 @@
 import { orderStatistic } from './orderStatistic.js';
-import { present } from './present.js';
+import { copyPresent, workspace } from './present.js';
 
 /**
  * Middle of the values: half lie below, half above; the mean of the two middle ones where their number is even.
@@ -11,6 +11,7 @@ import { present } from './present.js';
  * @example median([3, NaN, 1, 2]) // 2
  */
 export function median(values: ArrayLike<number>): number {
-  const kept = present(values);
-  return kept.length === 0 ? Number.NaN : orderStatistic(kept, (kept.length - 1) / 2);
+  const work = workspace(values.length);
+  const count = copyPresent(values, work);
+  return count === 0 ? Number.NaN : orderStatistic(work, 0.5 * (count - 1), count);
 }

@@ -1,6 +1,6 @@
 import { UsageError } from '../columns/index.js';
 import { orderStatistic } from './orderStatistic.js';
-import { present } from './present.js';
+import { copyPresent, workspace } from './present.js';
 
 /**
  * Value below which a share of the values lies, interpolated linearly between the two nearest.
@@ -15,6 +15,7 @@ import { present } from './present.js';
  */
 export function quantile(values: ArrayLike<number>, share: number): number {
   if (!(share >= 0 && share <= 1)) throw new UsageError(`quantile: share ${share} must lie from 0 to 1`);
-  const kept = present(values);
-  return kept.length === 0 ? Number.NaN : orderStatistic(kept, (kept.length - 1) * share);
+  const work = workspace(values.length);
+  const count = copyPresent(values, work);
+  return count === 0 ? Number.NaN : orderStatistic(work, (count - 1) * share, count);
 }

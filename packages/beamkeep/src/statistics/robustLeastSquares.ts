@@ -2,7 +2,7 @@ import { normalOverMad } from '../numbers/index.js';
 import { type LinearFit, leastSquares, residualsOf, usableRows, weighted } from './leastSquares.js';
 import { orderStatistic } from './orderStatistic.js';
 import { orthogonalSolution } from './orthogonal.js';
-import { present } from './present.js';
+import { copyPresent, workspace } from './present.js';
 
 /*
  * Iteratively reweighted least squares: rows far from the fit lose their weight, the fit is made again. First with
@@ -109,19 +109,36 @@ function reweighted(
   let coefficients = start;
   let off = residualsOf(design, target, coefficients);
   let spread = residualSpread(off, design.length, least);
-  let trust = off.map((residual) => weightAt(Math.abs(residual) / spread));
+  const trust = new Float64Array(off.length);
+  const weigh = () => {
+    for (let i = 0; i < trust.length; i++) trust[i] = weightAt(Math.abs(off[i] as number) / spread);
+  };
+  weigh();
   for (let round = 0; round < rounds; round++) {
-    const roots = trust.map(Math.sqrt);
-    const scaled = (column: Float64Array) => column.map((value, i) => value * (roots[i] as number));
-    coefficients = orthogonalSolution(design.map(scaled), scaled(target)).coefficients;
+    coefficients = orthogonalSolution(
+      design.map((column) => scaled(column, trust)),
+      scaled(target, trust),
+    ).coefficients;
     const before = off;
     off = residualsOf(design, target, coefficients);
     spread = residualSpread(off, design.length, least);
-    trust = off.map((residual) => weightAt(Math.abs(residual) / spread));
-    const moved = off.reduce((most, residual, i) => Math.max(most, Math.abs(residual - (before[i] as number))), 0);
-    if (moved < 1e-6 * spread) break;
+    weigh();
+    if (largestMove(off, before) < 1e-6 * spread) break;
   }
   return { coefficients, spread, trust };
+}
+
+/** A column, each row times the root of its trust. */
+function scaled(column: Float64Array, trust: Float64Array): Float64Array {
+  const rows = new Float64Array(column.length);
+  for (let i = 0; i < rows.length; i++) rows[i] = (column[i] as number) * Math.sqrt(trust[i] as number);
+  return rows;
+}
+
+function largestMove(after: Float64Array, before: Float64Array): number {
+  let most = 0;
+  for (let i = 0; i < after.length; i++) most = Math.max(most, Math.abs((after[i] as number) - (before[i] as number)));
+  return most;
 }
 
 /**
@@ -133,11 +150,13 @@ function reweighted(
  * @param least to believe in
  */
 export function residualSpread(residuals: Float64Array, numbers: number, least: number): number {
-  const sizes = present(residuals).map(Math.abs);
-  const left = sizes.length - 1;
-  if (left < 0) return least;
+  const sizes = workspace(residuals.length);
+  const count = copyPresent(residuals, sizes);
+  if (count === 0) return least;
+  for (let i = 0; i < count; i++) sizes[i] = Math.abs(sizes[i] as number);
+  const left = count - 1;
   const skipped = Math.min(Math.max(numbers - 1, 0), left);
-  return Math.max(normalOverMad.value * orderStatistic(sizes, (skipped + left) / 2), least);
+  return Math.max(normalOverMad.value * orderStatistic(sizes, 0.5 * (skipped + left), count), least);
 }
 
 const largest = (values: Float64Array) => values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);

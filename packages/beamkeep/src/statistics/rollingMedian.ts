@@ -8,7 +8,8 @@ import { UsageError } from '../columns/index.js';
  * @returns one median a row; NaN where the whole window is missing
  * @throws UsageError for a window that is not a whole number of rows
  *
- * The window is kept sorted: a step costs a binary search and one block move, so windows of thousands stay quick.
+ * The window is kept sorted: a row that leaves makes room for the one that enters, and only what lies between their
+ * places moves. Windows of thousands stay quick.
  * Source: same windows as pandas rolling(window, center=True, min_periods=1).
  * @example rollingMedian([1, 9, 2, 3], 3) // 5, 2, 3, 2.5
  */
@@ -16,21 +17,31 @@ export function rollingMedian(values: ArrayLike<number>, window: number): Float6
   if (!Number.isInteger(window) || window < 1) {
     throw new UsageError(`rollingMedian: window ${window} must be a whole number of rows, 1 or more`);
   }
-  const rows = values.length;
+  const column = values instanceof Float64Array ? values : Float64Array.from(values);
+  const rows = column.length;
   const medians = new Float64Array(rows);
   const sorted = new Float64Array(Math.min(window, rows) + 1);
   const back = Math.floor(window / 2);
   const ahead = window - back - 1;
   let count = 0;
   for (let row = -ahead; row < rows; row++) {
-    const leaving = row - back - 1;
-    if (leaving >= 0) count -= remove(sorted, count, values[leaving] as number);
-    const entering = row + ahead;
-    if (entering < rows) count += insert(sorted, count, values[entering] as number);
+    const leaving = row > back ? (column[row - back - 1] as number) : Number.NaN;
+    const entering = row + ahead < rows ? (column[row + ahead] as number) : Number.NaN;
+    if (Number.isNaN(leaving)) {
+      if (!Number.isNaN(entering)) insert(sorted, count++, entering);
+    } else if (Number.isNaN(entering)) remove(sorted, count--, leaving);
+    else if (count <= fewRows) replaceNear(sorted, count, leaving, entering);
+    else {
+      remove(sorted, count, leaving);
+      insert(sorted, count - 1, entering);
+    }
     if (row >= 0) medians[row] = middle(sorted, count);
   }
   return medians;
 }
+
+/** Rows up to which a walk over them is quicker than a search and a block move. */
+const fewRows = 48;
 
 /** First place in the sorted values whose value is not below `value`. */
 function placeOf(sorted: Float64Array, count: number, value: number): number {
@@ -44,21 +55,33 @@ function placeOf(sorted: Float64Array, count: number, value: number): number {
   return low;
 }
 
-/** Puts a value into its place; tells how many were added (none where it is missing). */
-function insert(sorted: Float64Array, count: number, value: number): 0 | 1 {
-  if (Number.isNaN(value)) return 0;
+/** Puts a value into its place. */
+function insert(sorted: Float64Array, count: number, value: number): void {
   const place = placeOf(sorted, count, value);
   sorted.copyWithin(place + 1, place, count);
   sorted[place] = value;
-  return 1;
 }
 
-/** Takes a value out; tells how many were removed (none where it was missing). */
-function remove(sorted: Float64Array, count: number, value: number): 0 | 1 {
-  if (Number.isNaN(value)) return 0;
+/** Takes a value out. */
+function remove(sorted: Float64Array, count: number, value: number): void {
   const place = placeOf(sorted, count, value);
   sorted.copyWithin(place, place + 1, count);
-  return 1;
+}
+
+/** Takes a value out and puts another in, by moving what lies between. */
+function replaceNear(sorted: Float64Array, count: number, leaving: number, entering: number): void {
+  let place = 0;
+  while ((sorted[place] as number) < leaving) place++;
+  if (entering > leaving) {
+    for (; place + 1 < count && (sorted[place + 1] as number) < entering; place++) {
+      sorted[place] = sorted[place + 1] as number;
+    }
+  } else {
+    for (; place > 0 && (sorted[place - 1] as number) >= entering; place--) {
+      sorted[place] = sorted[place - 1] as number;
+    }
+  }
+  sorted[place] = entering;
 }
 
 /** Median of the first `count` sorted values. */

@@ -1,7 +1,7 @@
 import { normalOverMad, roundingSpread } from '../numbers/index.js';
 import { median } from './median.js';
 import { orderStatistic } from './orderStatistic.js';
-import { present } from './present.js';
+import { copyPresent, workspace } from './present.js';
 
 /**
  * Spread about the median that a few wild values cannot move, scaled so that normal noise gives its standard deviation.
@@ -15,13 +15,14 @@ import { present } from './present.js';
  * @example medianAbsoluteDeviation([1, 2, 3, 4, 100]) // 1.4826
  */
 export function medianAbsoluteDeviation(values: ArrayLike<number>, about = median(values)): number {
-  const deviations = present(values);
-  if (deviations.length === 0) return Number.NaN;
-  for (let i = 0; i < deviations.length; i++) {
+  const deviations = workspace(values.length);
+  const count = copyPresent(values, deviations);
+  if (count === 0) return Number.NaN;
+  for (let i = 0; i < count; i++) {
     const value = deviations[i] as number;
     deviations[i] = value === about ? 0 : Math.abs(value - about); // an infinite loss is no way from itself
   }
-  return normalOverMad.value * orderStatistic(deviations, (deviations.length - 1) / 2);
+  return normalOverMad.value * orderStatistic(deviations, 0.5 * (count - 1), count);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { minute, second } from '../../columns/index.js';
+import { minute, rowAt, second } from '../../columns/index.js';
 import type { Cause, Claim } from '../cause.js';
 import type { Picture } from '../picture.js';
 import { evidence, spell } from '../wording.js';
@@ -42,7 +42,9 @@ function missing({ view }: Picture): Claim[] {
 function held({ view }: Picture): Claim[] {
   const { time, until, level, low, high, count } = view.trace;
   const n = level.length;
-  const runs: { from: number; to: number; samples: number }[] = [];
+  const lengths = new Float64Array(n);
+  const long: { from: number; to: number; samples: number }[] = [];
+  let runs = 0;
   for (let i = 0; i < n; ) {
     let j = i;
     let samples = low[i] === high[i] ? (count[i] as number) : 1;
@@ -51,17 +53,20 @@ function held({ view }: Picture): Claim[] {
       j++;
       samples += count[j] as number;
     }
-    runs.push({ from: i, to: j, samples });
+    lengths[runs++] = samples;
+    if (samples >= leastSamples && (until[j] as number) - (time[i] as number) >= leastTime) {
+      long.push({ from: i, to: j, samples });
+    }
     i = j + 1;
   }
-  const lengths = runs.map((r) => r.samples).sort((a, b) => b - a);
-  return runs.flatMap((run) => {
+  if (long.length === 0) return [];
+  const rising = lengths.subarray(0, runs).sort();
+  return long.flatMap((run) => {
     const start = time[run.from] as number;
     const end = until[run.to] as number;
-    if (run.samples < leastSamples || end - start < leastTime) return [];
     // The longest runs of other values show what the scale holds by itself.
-    const others = lengths.filter((l) => l < run.samples);
-    const usual = others[Math.min(4, others.length - 1)] ?? 1;
+    const shorter = rowAt(rising, run.samples);
+    const usual = shorter === 0 ? 1 : (rising[Math.max(0, shorter - 5)] as number);
     if (run.samples < 3 * usual) return [];
     return [
       {

@@ -30,15 +30,21 @@ function steadySwing(depth: Float64Array): number {
   let sum = 0;
   for (const v of own) sum += v;
   const mean = sum / own.length;
+  const off = own.map((v) => v - mean);
   let power = 0;
-  for (const v of own) power += (v - mean) ** 2;
+  for (const v of off) power += v ** 2;
   let least = 0;
   for (let lag = 1; lag <= Math.min(swingLag, own.length >> 2); lag++) {
-    let together = 0;
-    for (let i = lag; i < own.length; i++) together += ((own[i] as number) - mean) * ((own[i - lag] as number) - mean);
-    least = Math.min(least, (together / Math.max(power, 1e-12)) * (own.length / (own.length - lag)));
+    least = Math.min(least, (together(off, lag) / Math.max(power, 1e-12)) * (own.length / (own.length - lag)));
   }
   return -least;
+}
+
+/** Sum of the products of values so many rows apart. */
+function together(off: Float64Array, lag: number): number {
+  let sum = 0;
+  for (let i = lag; i < off.length; i++) sum += (off[i] as number) * (off[i - lag] as number);
+  return sum;
 }
 
 /** The rough stretches of a beam, runs a few apart joined. */
