@@ -11,6 +11,7 @@ export default defineConfig({
   resolve: {
     alias: [
       { find: /^beamkeep$/, replacement: `${source}index.ts` },
+      { find: /^beamkeep\/(commissioning|moments|planning)$/, replacement: `${source}$1Entry.ts` },
       { find: /^beamkeep\/(.+)$/, replacement: `${source}$1/index.ts` },
     ],
   },

@@ -10,6 +10,7 @@ export default defineConfig({
     alias: [
       { find: /^beamkeep$/, replacement: `${source}index.ts` },
       { find: /^beamkeep\/node$/, replacement: `${source}node.ts` },
+      { find: /^beamkeep\/(commissioning|moments|planning)$/, replacement: `${source}$1Entry.ts` },
       { find: /^beamkeep\/(.+)$/, replacement: `${source}$1/index.ts` },
     ],
   },

@@ -19,6 +19,7 @@ export const questionRow = 5;
 export const rooms: readonly Room[] = [
   { name: 'columns', row: 0, holds: 'typed-array columns, spans, instants, `UsageError`' },
   { name: 'numbers', row: 0, holds: 'the constants, each with value, spread, unit and source' },
+  { name: 'clocks', row: 1, holds: 'wall clocks of IANA zones: offsets, their changes, hours skipped and doubled' },
   { name: 'attenuation', row: 1, holds: 'every unit of obscuration, Beer-Lambert, the optical path' },
   { name: 'statistics', row: 1, holds: 'robust middle and spread, trends, changes, spectra' },
   { name: 'site', row: 2, holds: 'the site file: schema, defaults, checks' },

@@ -1,7 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { parseDay, parseSite, record, textTable } from 'beamkeep';
+import { parseSite } from 'beamkeep';
+import { parseDay, record, textTable } from 'beamkeep/commissioning';
 import { logFiles } from 'beamkeep/node';
 
 /* The demonstration files of the commissioning day, as the tests and the guide take them. */

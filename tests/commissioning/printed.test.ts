@@ -1,5 +1,5 @@
 import AxeBuilder from '@axe-core/playwright';
-import { recordPage } from 'beamkeep';
+import { recordPage } from 'beamkeep/commissioning';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { demoRecord } from './demo.js';

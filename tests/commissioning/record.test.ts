@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { parseDay, parseRecord, recordPage } from 'beamkeep';
+import { parseDay, parseRecord, recordPage } from 'beamkeep/commissioning';
 import { describe, expect, it } from 'vitest';
 import { commissioningFiles } from '../../packages/beamkeep/scripts/commissioningDay.js';
 import { recordSchemaText } from '../../packages/beamkeep/scripts/recordSchemaText.js';

@@ -34,14 +34,15 @@ const examples: readonly Example[] = readdirSync(source, { recursive: true, enco
   );
 
 const load = async (path: string): Promise<Record<string, unknown>> => import(pathToFileURL(join(source, path)).href);
-const rootEntry = await load('index.ts');
+const entries = ['index.ts', 'commissioningEntry.ts', 'momentsEntry.ts', 'planningEntry.ts'];
+const questions = Object.assign({}, ...(await Promise.all(entries.map(load))));
 const byRoom = new Map(
   await Promise.all(rooms.map(async ({ name }) => [name, await load(`${name}/index.ts`)] as const)),
 );
 
 /** What an example gives, or that it cannot be run. */
 function outcome({ room, expression }: Example): { readonly value: unknown } | 'needs more' {
-  const names = { ...(room === '' ? rootEntry : byRoom.get(room)), ...byRoom.get('columns') };
+  const names = { ...(room === '' ? questions : byRoom.get(room)), ...byRoom.get('columns') };
   try {
     const run = new Function(...Object.keys(names), `return (${expression});`);
     return { value: run(...Object.values(names)) };

@@ -1,7 +1,8 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { convert, diagnosisOf, explanationOf, panelEntries, respond } from 'beamkeep';
+import { convert, diagnosisOf, respond } from 'beamkeep';
 import { readTraces } from 'beamkeep/log';
+import { explanationOf, panelEntries } from 'beamkeep/moments';
 import { logFiles, siteFile } from 'beamkeep/node';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { withKeys } from '../../packages/beamkeep/scripts/keysTable.js';

@@ -1,8 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { diagnosisOf, explanationOf, panelEntries } from 'beamkeep';
+import { diagnosisOf } from 'beamkeep';
 import { readTraces } from 'beamkeep/log';
+import { explanationOf, panelEntries } from 'beamkeep/moments';
 import { logFiles, siteFile } from 'beamkeep/node';
 import { beforeAll, describe, expect, it } from 'vitest';
 

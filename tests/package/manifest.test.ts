@@ -81,8 +81,9 @@ describe('the entries', () => {
     const { exports = {} } = await manifestOf(library);
     for (const [entry, target] of Object.entries(exports)) {
       if (['./package.json', './standalone'].includes(entry)) continue;
-      const path =
-        entry === '.' || entry === './node' ? entry.replace(/^\.\/?/, '') || 'index' : `${entry.slice(2)}/index`;
+      const name = entry.slice(2);
+      const ownFile = ['commissioning', 'moments', 'planning'].includes(name) ? `${name}Entry` : `${name}/index`;
+      const path = name === '' ? 'index' : name === 'node' ? 'node' : ownFile;
       expect(target).toEqual({
         import: { types: `./dist/${path}.d.ts`, default: `./dist/${path}.js` },
         require: { types: `./dist/${path}.d.cts`, default: `./dist/${path}.cjs` },
@@ -165,6 +166,15 @@ describe('what a bundler takes', () => {
     const sizes: { name: string; passed: boolean; size: number }[] = JSON.parse(stdout);
     expect(sizes.length).toBeGreaterThan(0);
     expect(sizes.filter(({ passed }) => !passed)).toEqual([]);
+  });
+
+  it('is measured for every entry at once, too', async () => {
+    const { exports = {} } = await manifestOf(library);
+    const measured = await readFile(join(root, 'tests/package/everything.mjs'), 'utf8');
+    const entries = Object.keys(exports).filter((name) => !/node|standalone|package/.test(name));
+    expect(
+      [...measured.matchAll(/^export \* as (\w+)/gm)].map(([, name]) => (name === 'root' ? '.' : `./${name}`)).sort(),
+    ).toEqual(entries.sort());
   });
 
   it('is what the library says of itself', async () => {

@@ -1,26 +1,17 @@
+import { type DiagnosisJson, diagnose, type LogSource, logOfText, parseSite, respond, UsageError } from 'beamkeep';
+import { type BeamRecord, type Channel, rowAt, type Trace } from 'beamkeep/columns';
 import {
   type AimJson,
   aim,
   type CoveredJson,
   covered,
-  type DiagnosisJson,
-  diagnose,
-  type ExplanationJson,
-  explanationOf,
-  type LogSource,
-  logOfText,
-  type PlanAnswer,
-  type PlanRequest,
-  parseSite,
-  plan,
-  respond,
   type ThresholdsJson,
   textTable,
   thresholds,
-  UsageError,
-} from 'beamkeep';
-import { type BeamRecord, type Channel, rowAt, type Trace } from 'beamkeep/columns';
+} from 'beamkeep/commissioning';
 import { panelEntries } from 'beamkeep/log';
+import { type ExplanationJson, explanationOf } from 'beamkeep/moments';
+import { type PlanAnswer, type PlanRequest, plan } from 'beamkeep/planning';
 import type { Site } from 'beamkeep/site';
 import { expose, transfer } from 'comlink';
 import type { LessonWord, Scale } from '../sheet/sheet.js';

@@ -1,16 +1,18 @@
+import { logOfText, UsageError } from 'beamkeep';
 import {
-  logOfText,
+  type Caution,
+  mustShow,
   type ProofJson,
   type ProofPlanJson,
   type ProofSheet,
   parseProofSheet,
   proofPlan,
+  proofVerdictWords,
   prove,
+  stageCautions,
   textTable,
-  UsageError,
   usualSteps,
-} from 'beamkeep';
-import { type Caution, mustShow, proofVerdictWords, stageCautions } from 'beamkeep/commissioning';
+} from 'beamkeep/commissioning';
 import { beamNamed } from 'beamkeep/log';
 import type { Site } from 'beamkeep/site';
 import type { SmallFile } from './reading.js';

@@ -1,4 +1,4 @@
-import type { CoveredJson } from 'beamkeep';
+import type { CoveredJson } from 'beamkeep/commissioning';
 import type { SiteZone } from '../bench/siteZone.js';
 import { margins, timeAxis } from './laneFigure.js';
 import type { Palette } from './palette.js';

@@ -1,4 +1,4 @@
-import type { ProofJson } from 'beamkeep';
+import type { ProofJson } from 'beamkeep/commissioning';
 import type { Beam } from 'beamkeep/site';
 import type { Shape } from 'plotly.js-dist-min';
 import type { SiteZone } from '../bench/siteZone.js';

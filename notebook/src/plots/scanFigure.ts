@@ -1,4 +1,4 @@
-import type { AimJson } from 'beamkeep';
+import type { AimJson } from 'beamkeep/commissioning';
 import type { Data, Layout, Shape } from 'plotly.js-dist-min';
 import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';

@@ -8,7 +8,7 @@ import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { build, transform } from 'esbuild';
 
-const onlyModules = ['leven', 'temporal-polyfill'];
+const onlyModules = ['leven'];
 
 /**
  * Writes dist/**.cjs beside the ES modules.

@@ -1,4 +1,4 @@
-import type { AimJson } from 'beamkeep';
+import type { AimJson } from 'beamkeep/commissioning';
 import type { Site } from 'beamkeep/site';
 import { useCallback } from 'preact/hooks';
 import { Choice } from '../../parts/Choice.js';

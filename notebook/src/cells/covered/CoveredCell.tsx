@@ -1,4 +1,4 @@
-import type { CoveredJson } from 'beamkeep';
+import type { CoveredJson } from 'beamkeep/commissioning';
 import type { Site } from 'beamkeep/site';
 import { useCallback, useMemo } from 'preact/hooks';
 import { siteZone } from '../../bench/siteZone.js';

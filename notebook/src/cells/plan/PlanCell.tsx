@@ -1,4 +1,4 @@
-import type { PlanAnswer } from 'beamkeep';
+import type { PlanAnswer } from 'beamkeep/planning';
 import { useEffect, useState } from 'preact/hooks';
 import type { RuleSetTold } from '../../bench/planOf.js';
 import { Choice } from '../../parts/Choice.js';

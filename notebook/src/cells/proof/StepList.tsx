@@ -1,4 +1,4 @@
-import type { ProofJson } from 'beamkeep';
+import type { ProofJson } from 'beamkeep/commissioning';
 import { useMemo } from 'preact/hooks';
 import type { PlanTold } from '../../bench/proofTold.js';
 import { type SiteZone, siteZone } from '../../bench/siteZone.js';

@@ -1,4 +1,4 @@
-import type { ThresholdsJson } from 'beamkeep';
+import type { ThresholdsJson } from 'beamkeep/commissioning';
 import { useEffect, useState } from 'preact/hooks';
 import { Scroll } from '../../parts/Scroll.js';
 import type { Cell } from '../../sheet/sheet.js';

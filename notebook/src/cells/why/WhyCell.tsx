@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import type { ExplanationJson } from 'beamkeep';
+import type { ExplanationJson } from 'beamkeep/moments';
 import { useEffect, useState } from 'preact/hooks';
 import { Choice } from '../../parts/Choice.js';
 import { set } from '../../sheet/edits.js';

@@ -1,9 +1,4 @@
-import { fromEpochMilliseconds, toZonedDateTimeISO } from 'temporal-polyfill/fns/Instant';
-import {
-  getTimeZoneTransition,
-  offsetNanoseconds,
-  type Record as ZonedTime,
-} from 'temporal-polyfill/fns/ZonedDateTime';
+import { type ClockChange, clockChanges, zoneOffset } from '../clocks/index.js';
 import { day, hour } from '../columns/index.js';
 
 /** Wall time of a zone, quick enough to be asked of every sample. */
@@ -26,18 +21,14 @@ export interface LocalClock {
  * @param to latest instant that will be asked [ms]
  */
 export function localClock(timeZone: string, from: number, to: number): LocalClock {
-  const starts: number[] = [];
-  const offsets: number[] = [];
-  let at: ZonedTime | null = toZonedDateTimeISO(fromEpochMilliseconds(Math.floor(from)), timeZone);
-  while (at !== null && at.epochMilliseconds <= to) {
-    starts.push(at.epochMilliseconds);
-    offsets.push(offsetNanoseconds(at) / 1e6);
-    at = getTimeZoneTransition(at, 'next');
-  }
+  const first = zoneOffset(timeZone, from);
+  const changes = clockChanges(timeZone, from, to);
   const offset = (instant: number): number => {
-    let i = starts.length - 1;
-    while (i > 0 && (starts[i] as number) > instant) i--;
-    return offsets[i] ?? 0;
+    for (let i = changes.length - 1; i >= 0; i--) {
+      const { instant: start, after } = changes[i] as ClockChange;
+      if (instant >= start) return after;
+    }
+    return first;
   };
   const dayNumber = (instant: number): number => Math.floor((instant + offset(instant)) / day);
   return {

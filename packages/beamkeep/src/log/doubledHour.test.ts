@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { clockStretch } from '../clocks/index.js';
 import { hour, minute } from '../columns/index.js';
 import { resolveDoubledHours } from './doubledHour.js';
 import { noteBook } from './inputNotes.js';
-import { clockStretch } from './localClock.js';
 import { rowWindow } from './rowWindow.js';
 
 const zone = 'Europe/Lisbon';

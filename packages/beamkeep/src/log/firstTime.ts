@@ -1,8 +1,8 @@
 import { strToU8 } from 'fflate';
+import { clockStretch } from '../clocks/index.js';
 import { timeReader } from './civilTime.js';
 import type { LogHead } from './head.js';
 import { clockCell, type LinePlan, timeCell } from './linePlan.js';
-import { clockStretch } from './localClock.js';
 
 /**
  * Earliest time among the first lines of a file [ms since 1970-01-01 UTC]: tells in which order files follow each

@@ -1,9 +1,9 @@
 import { strFromU8, strToU8 } from 'fflate';
+import { type ClockStretch, clockStretch } from '../clocks/index.js';
 import { carriageReturn, cellCountTrouble, cellNumber, cellsOf, comma, newline } from './cells.js';
 import { type TimeReader, timeReader } from './civilTime.js';
 import type { NoteBook, NoteDetail } from './inputNotes.js';
 import { clockCell, type LinePlan, nameCell, skipped, timeCell, valueCell } from './linePlan.js';
-import { type ClockStretch, clockStretch } from './localClock.js';
 import type { RowWindow } from './rowWindow.js';
 
 /*

@@ -1,5 +1,5 @@
+import { clockStretch } from '../clocks/index.js';
 import { hoursInWords } from './lineReader.js';
-import { clockStretch } from './localClock.js';
 
 /** What a clock showed. */
 export interface ClockReading {

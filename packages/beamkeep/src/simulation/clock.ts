@@ -1,9 +1,4 @@
-import { fromEpochMilliseconds, toZonedDateTimeISO } from 'temporal-polyfill/fns/Instant';
-import {
-  getTimeZoneTransition,
-  offsetNanoseconds,
-  type Record as ZonedTime,
-} from 'temporal-polyfill/fns/ZonedDateTime';
+import { clockChanges, zoneOffset } from '../clocks/index.js';
 import { day, hour } from '../columns/index.js';
 
 /** The wall clock of a place. */
@@ -26,14 +21,9 @@ export interface LocalClock {
  * @param to last instant that matters [ms]
  */
 export function localClock(timeZone: string, from: number, to: number): LocalClock {
-  const starts: number[] = [];
-  const offsets: number[] = [];
-  let at: ZonedTime | null = toZonedDateTimeISO(fromEpochMilliseconds(from - 3 * day), timeZone);
-  while (at && at.epochMilliseconds < to + 3 * day) {
-    starts.push(at.epochMilliseconds);
-    offsets.push(offsetNanoseconds(at) / 1e6);
-    at = getTimeZoneTransition(at, 'next');
-  }
+  const changes = clockChanges(timeZone, from - 3 * day, to + 3 * day);
+  const starts = [from - 3 * day, ...changes.map(({ instant }) => instant)];
+  const offsets = [zoneOffset(timeZone, from - 3 * day), ...changes.map(({ after }) => after)];
   let last = 0;
   const offset = (instant: number) => {
     while (last + 1 < starts.length && instant >= (starts[last + 1] as number)) last++;

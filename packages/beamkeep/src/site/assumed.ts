@@ -1,6 +1,6 @@
 import type { Beam, SignalUnit } from './site.js';
 import { siteDefaults } from './siteDefaults.js';
-import type { BeamAsWritten } from './siteSchema.js';
+import type { BeamAsWritten } from './written.js';
 
 /** How a unit is written after a reading. */
 export const unitSigns: Readonly<Record<SignalUnit, string>> = {

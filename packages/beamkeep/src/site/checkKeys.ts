@@ -20,9 +20,11 @@ export const isObject = (value: unknown): value is JsonObject =>
  * Refuses keys that no site file has, and values that are not objects where objects must stand.
  *
  * A misspelt key must be told before anything else: its value would silently give way to a default.
+ *
+ * @returns the same site, as an object
  */
-export function checkKeys(site: unknown, refuse: Refuse): void {
-  if (!isObject(site)) refuse('', `the site file holds ${quoted(site)}: it must hold an object: { ... }.`);
+export function checkKeys(site: unknown, refuse: Refuse): JsonObject {
+  if (!isObject(site)) return refuse('', `the site file holds ${quoted(site)}: it must hold an object: { ... }.`);
   checkOne(site, topKeys, '', refuse);
   for (const [row, beam] of listOf(site, 'beams', refuse).entries()) {
     const place = placeOfBeam(row, beam);
@@ -35,6 +37,7 @@ export function checkKeys(site: unknown, refuse: Refuse): void {
     if (!isObject(visit)) refuse(placeOfVisit(row), `is ${quoted(visit)}: give an object: { "time": ... }.`);
     checkOne(visit, visitKeys, placeOfVisit(row), refuse);
   }
+  return site;
 }
 
 function checkOne(object: JsonObject, known: Keys, place: string, refuse: Refuse): void {

@@ -1,5 +1,6 @@
 export { bearsOnResponse, unitSigns } from './assumed.js';
 export { instantOf, type WrittenTime } from './instantOf.js';
+export { isZone } from './isZone.js';
 export { coveredShare, linearReading, readingOf } from './linearReading.js';
 export { nearest } from './nearest.js';
 export { parseSite } from './parseSite.js';
@@ -32,5 +33,4 @@ export {
   topKeys,
   visitKeys,
 } from './siteKeys.js';
-export { isZone } from './siteSchema.js';
 export { limitsInWords, wanted } from './wanted.js';

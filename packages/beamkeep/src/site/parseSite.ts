@@ -1,18 +1,17 @@
-import * as v from 'valibot';
 import { assumedOf } from './assumed.js';
 import { checkKeys } from './checkKeys.js';
 import { checkReadings } from './checkReadings.js';
+import { checkValues } from './checkValues.js';
 import { given } from './given.js';
 import { instantOf } from './instantOf.js';
-import { meant } from './nearest.js';
 import { placeOfBeam, placeOfVisit, type Refuse, refusing } from './place.js';
 import { quoted } from './quoted.js';
 import { readJson } from './readJson.js';
 import type { Beam, Site, Visit } from './site.js';
 import { cleanAirDefaults, siteDefaults } from './siteDefaults.js';
-import { beamKeys, compensationKeys, type SiteKey, topKeys, visitKeys } from './siteKeys.js';
-import { type BeamAsWritten, type SiteAsWritten, siteSchema, type VisitAsWritten } from './siteSchema.js';
+import { visitKeys } from './siteKeys.js';
 import { inWords, wanted } from './wanted.js';
+import type { BeamAsWritten, SiteAsWritten, VisitAsWritten } from './written.js';
 
 /**
  * Reads a site file: checks it, fills in every default and names those that bear on safety.
@@ -26,10 +25,7 @@ import { inWords, wanted } from './wanted.js';
 export function parseSite(input: unknown, fileName = 'site file'): Site {
   const value = typeof input === 'string' ? readJson(input, fileName) : input;
   const refuse = refusing(fileName);
-  checkKeys(value, refuse);
-  const result = v.safeParse(siteSchema, value, { abortEarly: true });
-  if (!result.success) return refuseIssue(result.issues[0], refuse);
-  return siteFrom(result.output, refuse);
+  return siteFrom(checkValues(checkKeys(value, refuse), refuse), refuse);
 }
 
 function siteFrom(site: SiteAsWritten, refuse: Refuse): Site {
@@ -122,32 +118,4 @@ function visitFrom(
         )
       : refuse(place, `${key} is ${quoted(text)}: ${wanted(visitKeys[key])}.`);
   }
-}
-
-/** Words of a refusal drawn from where the schema failed. */
-function refuseIssue(issue: v.BaseIssue<unknown>, refuse: Refuse): never {
-  const path = issue.path ?? [];
-  const [list, row, key, inner] = path.map((item) => item.key);
-  if (typeof list !== 'string') return refuse('', `the site file holds ${quoted(issue.input)}: give an object.`);
-  if (typeof row !== 'number' || list === 'timeColumn') {
-    const about = topKeys[list as keyof typeof topKeys];
-    const emptyList = list === 'beams' && Array.isArray(issue.input);
-    return refuse('', emptyList ? 'beams is empty: give at least one beam.' : complaint(list, path[0]?.value, about));
-  }
-  if (list === 'visits') {
-    const about = visitKeys[key as keyof typeof visitKeys];
-    return refuse(placeOfVisit(row), complaint(String(key), issue.input, about));
-  }
-  const place = placeOfBeam(row, path[1]?.value);
-  return inner === undefined
-    ? refuse(place, complaint(String(key), issue.input, beamKeys[key as keyof typeof beamKeys]))
-    : refuse(`${place}: ${String(key)}`, complaint(String(inner), issue.input, compensationKeys.limitDecibels));
-}
-
-function complaint(key: string, found: unknown, about: SiteKey): string {
-  if (found === undefined) return `${key} is missing (${about.meaning}): ${wanted(about)}.`;
-  const candidates = about.kind === 'zone' ? Intl.supportedValuesOf('timeZone') : (about.words ?? []);
-  const hint = typeof found === 'string' ? meant(found, candidates) : undefined;
-  const unquoted = about.kind === 'number' && typeof found === 'string' ? ', without quotes' : '';
-  return `${key} is ${quoted(found)}: ${wanted(about)}${unquoted}${hint === undefined ? '' : ` (meant: "${hint}"?)`}.`;
 }

@@ -3,7 +3,7 @@ import { siteDefaults } from './siteDefaults.js';
 
 /*
  * Every key of a site file, in the order in which a person fills it in: what it means, in which unit, what is allowed
- * and what holds when it is left out. The schema takes its limits and words from here; help texts, the page of keys
+ * and what holds when it is left out. Checks and types are read off this table; help texts, the page of keys
  * and the form in the notebook are drawn from here too, so that none of them can differ.
  */
 

@@ -1,5 +1,4 @@
-import { aim, textTable } from 'beamkeep';
-import { type AngleUnit, angleUnits } from 'beamkeep/commissioning';
+import { type AngleUnit, aim, angleUnits, textTable } from 'beamkeep/commissioning';
 import { deflectionLimits, thermalExpansion } from 'beamkeep/numbers';
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { readSite } from '../files/readSite.js';

@@ -1,4 +1,4 @@
-import { covered } from 'beamkeep';
+import { covered } from 'beamkeep/commissioning';
 import { Command } from 'commander';
 import { metered, sizeOf } from '../files/progress.js';
 import { coveredText } from '../say/commissioning/covered.js';

@@ -1,5 +1,6 @@
-import { diagnose, panelEntries, UsageError } from 'beamkeep';
+import { diagnose, UsageError } from 'beamkeep';
 import { type Severity, severities } from 'beamkeep/diagnosis';
+import { panelEntries } from 'beamkeep/moments';
 import { Command, Option } from 'commander';
 import { metered, sizeOf } from '../files/progress.js';
 import { readSmall } from '../files/readSmall.js';

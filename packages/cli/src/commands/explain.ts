@@ -1,4 +1,4 @@
-import { explain } from 'beamkeep';
+import { explain } from 'beamkeep/moments';
 import { Command } from 'commander';
 import { metered, sizeOf } from '../files/progress.js';
 import { explanationText } from '../say/explanation.js';

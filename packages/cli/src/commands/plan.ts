@@ -1,5 +1,4 @@
-import { type PlanRequest, plan } from 'beamkeep';
-import { figureMeanings, figureNamed, type OwnFigures, ruleSets } from 'beamkeep/planning';
+import { figureMeanings, figureNamed, type OwnFigures, type PlanRequest, plan, ruleSets } from 'beamkeep/planning';
 import { Command, Option } from 'commander';
 import { writeDrawings } from '../files/drawingFile.js';
 import { json } from '../say/json.js';

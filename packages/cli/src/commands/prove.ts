@@ -1,4 +1,5 @@
-import { type ProofSheet, parseProofSheet, proofPlan, prove, textTable, UsageError, usualSteps } from 'beamkeep';
+import { UsageError } from 'beamkeep';
+import { type ProofSheet, parseProofSheet, proofPlan, prove, textTable, usualSteps } from 'beamkeep/commissioning';
 import { beamNamed } from 'beamkeep/log';
 import { logFiles } from 'beamkeep/node';
 import type { Site } from 'beamkeep/site';

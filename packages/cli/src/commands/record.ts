@@ -1,5 +1,6 @@
 import { dirname, isAbsolute, join } from 'node:path';
-import { type CommissioningRecord, parseDay, parseRecord, record, recordPage, UsageError } from 'beamkeep';
+import { UsageError } from 'beamkeep';
+import { type CommissioningRecord, parseDay, parseRecord, record, recordPage } from 'beamkeep/commissioning';
 import { logFiles } from 'beamkeep/node';
 import { Command } from 'commander';
 import { readSite } from '../files/readSite.js';

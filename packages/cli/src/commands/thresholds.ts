@@ -1,4 +1,4 @@
-import { thresholds } from 'beamkeep';
+import { thresholds } from 'beamkeep/commissioning';
 import { Command, InvalidArgumentError } from 'commander';
 import { readSite } from '../files/readSite.js';
 import { thresholdsText } from '../say/commissioning/thresholds.js';

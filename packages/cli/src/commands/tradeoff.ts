@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
-import { type TradeOffOptions, tradeOff, UsageError } from 'beamkeep';
+import { UsageError } from 'beamkeep';
 import { logFiles } from 'beamkeep/node';
-import { fireForms, fireFromWords, frontierPlot } from 'beamkeep/planning';
+import { fireForms, fireFromWords, frontierPlot, type TradeOffOptions, tradeOff } from 'beamkeep/planning';
 import { curveFire, fuelNamed, heatPoints } from 'beamkeep/smoke';
 import { Argument, Command } from 'commander';
 import { writeDrawings } from '../files/drawingFile.js';

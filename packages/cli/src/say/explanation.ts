@@ -1,4 +1,4 @@
-import type { BeamExplanationJson, ExplanationJson } from 'beamkeep';
+import type { BeamExplanationJson, ExplanationJson } from 'beamkeep/moments';
 import type { Site } from 'beamkeep/site';
 import { caution } from './cautions.js';
 import { inputText } from './inputText.js';

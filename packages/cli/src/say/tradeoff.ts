@@ -1,5 +1,4 @@
-import type { TradeOffJson } from 'beamkeep';
-import type { FireCost, Setting, ToldBand, TradeOff } from 'beamkeep/planning';
+import type { FireCost, Setting, ToldBand, TradeOff, TradeOffJson } from 'beamkeep/planning';
 import { inputText } from './inputText.js';
 import type { Look } from './look.js';
 import { figure } from './numbers.js';

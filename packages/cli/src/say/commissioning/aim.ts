@@ -1,4 +1,4 @@
-import type { AimJson } from 'beamkeep';
+import type { AimJson } from 'beamkeep/commissioning';
 import type { Look } from '../look.js';
 import { plainly } from '../plain.js';
 import { table } from '../table.js';

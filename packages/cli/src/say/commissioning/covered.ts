@@ -1,4 +1,4 @@
-import type { CoveredJson } from 'beamkeep';
+import type { CoveredJson } from 'beamkeep/commissioning';
 import { inputText } from '../inputText.js';
 import type { Look } from '../look.js';
 import { plainly } from '../plain.js';

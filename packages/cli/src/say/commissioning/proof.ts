@@ -1,5 +1,4 @@
-import type { ProofJson, ProofPlanJson } from 'beamkeep';
-import { mustShow, proofVerdictWords } from 'beamkeep/commissioning';
+import { mustShow, type ProofJson, type ProofPlanJson, proofVerdictWords } from 'beamkeep/commissioning';
 import { inputText } from '../inputText.js';
 import type { Look } from '../look.js';
 import { plainly } from '../plain.js';

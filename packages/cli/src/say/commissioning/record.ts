@@ -1,4 +1,4 @@
-import type { CommissioningRecord } from 'beamkeep';
+import type { CommissioningRecord } from 'beamkeep/commissioning';
 import type { Look } from '../look.js';
 import { plain, plainly } from '../plain.js';
 import { table } from '../table.js';

@@ -1,5 +1,5 @@
-import type { ThresholdsJson } from 'beamkeep';
 import { units } from 'beamkeep/attenuation';
+import type { ThresholdsJson } from 'beamkeep/commissioning';
 import type { Look } from '../look.js';
 import { plainly } from '../plain.js';
 import { table } from '../table.js';

@@ -1,0 +1,3 @@
+export { type ClockChange, clockChanges } from './clockChanges.js';
+export { type ClockStretch, clockStretch } from './clockStretch.js';
+export { zoneOffset } from './zoneOffset.js';

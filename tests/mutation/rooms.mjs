@@ -1,0 +1,29 @@
+/*
+ * The rooms whose code is changed on purpose, one small change at a time (a sign turned, a bound moved, a branch taken
+ * or left), and the tests of which at least one must fail each time. A change that no test notices is a survivor: read
+ * it, and ask what the tests should have known.
+ */
+
+const library = 'packages/beamkeep/src';
+
+/** Per room, the tests that must notice; those that stand beside its files are always among them. */
+export const mutatedRooms = {
+  attenuation: [`${library}/convert.test.ts`],
+  forecast: [],
+  response: [`${library}/respond.test.ts`],
+  optics: ['tests/published/optics'],
+  commissioning: ['aim', 'covered', 'prove', 'thresholds', 'record'].map(
+    (question) => `${library}/${question}.test.ts`,
+  ),
+};
+
+/** The least share of the changes that must be noticed [%]. */
+export const floor = 85;
+
+/** Paths of the tests of a room, as vitest takes them. */
+export const testsOf = (room) => [`${library}/${room}/**/*.test.ts`, ...mutatedRooms[room].map(anyTest)];
+
+const anyTest = (path) => (path.endsWith('.ts') ? path : `${path}/**/*.test.ts`);
+
+/** What is changed in a room: its code, not its tests. */
+export const filesOf = (room) => [`${library}/${room}/**/*.ts`, `!${library}/${room}/**/*.test.ts`];
