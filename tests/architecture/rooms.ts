@@ -39,5 +39,8 @@ export const rooms: readonly Room[] = [
 export const numericPackages = /^(fft-js|simple-statistics|ml-.*)$/;
 export const numericRoom = 'statistics';
 
+/** The files that touch Node modules: the entry of Node, and the thread on which it reads. */
+export const nodeFiles: readonly string[] = ['node.ts', 'rowsThread.ts', 'threadedRows.ts'];
+
 /** What the question files leave alone: what makes practice logs shares no code with what explains them. */
 export const notForQuestions = 'simulation';

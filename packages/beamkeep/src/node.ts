@@ -7,11 +7,15 @@ import { createGunzip } from 'node:zlib';
 import { UsageError } from './columns/index.js';
 import { damagedGzip, type Gunzip, type LogSource, shownName } from './log/index.js';
 import { parseSite, type Site } from './site/index.js';
+import { threadedRows } from './threadedRows.js';
 
 /** Bytes read at once. */
 const blockBytes = 1 << 19;
 /** Zipped bytes given to the unzipper at once: a thousandfold bomb then makes 64 MiB at a time, not all of them. */
 const sliceBytes = 1 << 16;
+
+/** Long logs are read on a thread of their own. */
+const elsewhere = threadedRows();
 
 /** A log in a file, and how long the file is. */
 export interface LogFile extends LogSource {
@@ -20,7 +24,8 @@ export interface LogFile extends LogSource {
 }
 
 /**
- * Logs in files, plain or gzipped; a name of `-` stands for standard input.
+ * Logs in files, plain or gzipped; a name of `-` stands for standard input. Long ones are read on a thread of their own,
+ * where there are two cores or more, with the same result.
  *
  * @param paths names of files
  * @param input standard input, such as `process.stdin`; needed where a name is `-`
@@ -40,7 +45,8 @@ export async function logFiles(paths: readonly string[], input?: AsyncIterable<U
       const found = await told(path, () => stat(path));
       if (found.isDirectory()) throw new UsageError(`${shownName(path)}: this is a folder: name the log files in it`);
       const isFile = found.isFile();
-      return { name: path, bytes: fileBytes(path), restarts: isFile, gunzip, size: isFile ? found.size : undefined };
+      const size = isFile ? found.size : undefined;
+      return { name: path, bytes: fileBytes(path), restarts: isFile, gunzip, elsewhere, size };
     }),
   );
 }

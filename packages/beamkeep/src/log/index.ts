@@ -1,5 +1,12 @@
 export type { InputNote, InputReport } from './inputNotes.js';
-export { type Gunzip, type LogSource, type LogSources, logOfText, type ReadOptions } from './logSource.js';
+export {
+  type Gunzip,
+  type LogSource,
+  type LogSources,
+  logOfText,
+  type ReadOptions,
+  type RowReader,
+} from './logSource.js';
 export { type PanelList, panelEntries } from './panelEntries.js';
 export { smallestStep } from './quantum.js';
 export { type BeamFacts, type BeamTap, readBeams } from './readBeams.js';

@@ -1,4 +1,7 @@
 import { strToU8 } from 'fflate';
+import type { Site } from '../site/index.js';
+import type { InputReport } from './inputNotes.js';
+import type { RowSink } from './rowBlock.js';
 
 /** A file, a stream or a text that holds a log, or a part of one. */
 export interface LogSource {
@@ -16,7 +19,23 @@ export interface LogSource {
   readonly restarts?: boolean;
   /** A quicker way to unzip, where the surroundings have one; it must read several members in a row. */
   readonly gunzip?: Gunzip;
+  /** How long the source is, as it is stored [bytes]; left out or undefined where that is not known. */
+  readonly size?: number | undefined;
+  /** Another way to read rows, where the surroundings have one. All sources of a log must name the same. */
+  readonly elsewhere?: RowReader;
 }
+
+/**
+ * Reads the rows of sources as `readRows` does, elsewhere: on a thread, say.
+ *
+ * @returns the report; undefined where it declines, and nothing has been read
+ */
+export type RowReader = (
+  sources: readonly LogSource[],
+  site: Site,
+  sink: RowSink,
+  options: ReadOptions,
+) => Promise<InputReport> | undefined;
 
 /** Unzips a stream; told `onDamage` where it ends too soon or is damaged, after all that could be read. */
 export type Gunzip = (bytes: AsyncIterable<Uint8Array>, onDamage: (what: string) => void) => AsyncIterable<Uint8Array>;

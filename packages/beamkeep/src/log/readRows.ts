@@ -30,6 +30,11 @@ export async function readRows(
 ): Promise<InputReport> {
   const all = Array.isArray(sources) ? (sources as readonly LogSource[]) : [sources as LogSource];
   if (all.length === 0) throw new UsageError('no log: name at least one file');
+  const elsewhere = all[0]?.elsewhere;
+  const given = all.every((source) => source.elsewhere === elsewhere)
+    ? elsewhere?.(all, site, sink, options)
+    : undefined;
+  if (given !== undefined) return given;
   const notes = noteBook();
   const watch = watching(options);
   const logs: OpenLog[] = [];

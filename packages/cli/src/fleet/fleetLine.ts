@@ -65,7 +65,9 @@ export async function fleetLine(log: string, io: Io): Promise<FleetLine> {
   try {
     const { logs, site: siteName } = await fleetLog(log);
     const site = await readSite(siteName, io, []);
-    const { diagnosis } = await diagnose(await logFiles(logs), site);
+    // There is a member for every core already: none of them reads on a second thread.
+    const sources = (await logFiles(logs)).map(({ elsewhere: _, ...file }) => file);
+    const { diagnosis } = await diagnose(sources, site);
     return { format: fleetFormat, version, log, files, diagnosis };
   } catch (error) {
     if (error instanceof UsageError) return errorLine(log, files, error.message);
