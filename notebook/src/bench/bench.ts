@@ -11,7 +11,14 @@ import {
 } from 'beamkeep/commissioning';
 import { panelEntries } from 'beamkeep/log';
 import { type ExplanationJson, explanationOf } from 'beamkeep/moments';
-import { type PlanAnswer, type PlanRequest, plan } from 'beamkeep/planning';
+import {
+  type CountedNuisance,
+  countNuisance,
+  type PlanAnswer,
+  type PlanRequest,
+  plan,
+  type TradeOffJson,
+} from 'beamkeep/planning';
 import type { Site } from 'beamkeep/site';
 import { expose, transfer } from 'comlink';
 import type { LessonWord, Scale } from '../sheet/sheet.js';
@@ -29,6 +36,7 @@ import { scaled } from './scaled.js';
 import { signalled } from './signalled.js';
 import { type SiteZone, siteZone } from './siteZone.js';
 import { type SwingSpectrum, spectrumOf } from './spectrumOf.js';
+import { axesOf, type TradeOffHall, tradeOffOf } from './tradeOffOf.js';
 import { windowTable } from './windowTable.js';
 import { plainFile } from './workbook.js';
 
@@ -39,6 +47,19 @@ import { plainFile } from './workbook.js';
 
 /** How often the page is told of progress, at most [ms]. */
 const tellEvery = 100;
+
+/** Tells how many bytes of `total` are done, but not too often. */
+function teller(total: number, tell: (progress: Progress) => void): (done: number) => void {
+  let told = Number.NEGATIVE_INFINITY;
+  return (done) => {
+    const now = performance.now();
+    if (now - told < tellEvery && done < total) return;
+    told = now;
+    tell({ done, total });
+  };
+}
+
+const sizeOf = (files: readonly LogFile[]): number => files.reduce((sum, { blob }) => sum + blob.size, 0);
 
 /** Rows a day of the folded view: ten minutes each. */
 const foldRows = 144;
@@ -51,6 +72,17 @@ interface Held {
   readonly files: readonly LogFile[];
   /** For looking closer than the traces do; undefined where that cannot be. */
   readonly raw: RawFile | undefined;
+  /** The counting of what the settings would have signalled, once it is asked for. */
+  counting?: Counting | undefined;
+}
+
+/** A pass over the log that counts alarms. */
+interface Counting {
+  readonly found: Promise<CountedNuisance>;
+  /** Set by whoever wants it no more. */
+  readonly signal: { aborted: boolean };
+  /** Whoever asked last is told how far it has come. */
+  tell: (progress: Progress) => void;
 }
 
 let held: Held | undefined;
@@ -157,17 +189,11 @@ const bench = {
     const began = performance.now();
     const site = parseSite(siteFile.text, siteFile.name);
     const files = await Promise.all(given.map(plainFile));
-    const total = files.reduce((sum, { blob }) => sum + blob.size, 0);
-    let told = Number.NEGATIVE_INFINITY;
+    const total = sizeOf(files);
     const { diagnosis, records } = await diagnose(sourcesOf(files), site, {
       explain: true,
       events: events ? panelEntries(events.text, events.name, site) : undefined,
-      onProgress(done) {
-        const now = performance.now();
-        if (now - told < tellEvery && done < total) return;
-        told = now;
-        tell({ done, total });
-      },
+      onProgress: teller(total, tell),
     });
     held = {
       files,
@@ -198,6 +224,41 @@ const bench = {
       .map(({ at, beam }) => ({ time: Date.parse(at), work: 'reset' as const, ...(beam === null ? {} : { beam }) }));
     const { beams } = await respond(sourcesOf(files), { ...site, visits: [...site.visits, ...resets] });
     return beams.map((beam) => signalled(beam, records.get(beam.id)?.trace.until.at(-1) ?? Number.NaN));
+  },
+
+  /**
+   * How often every threshold and delay would have alarmed: the log is read once more, sample by sample, unless that was
+   * done before.
+   *
+   * @param tell told how far it has come
+   * @throws when it is stopped
+   */
+  nuisance(tell: (progress: Progress) => void): Promise<CountedNuisance> {
+    const log = open();
+    if (log.counting) {
+      log.counting.tell = tell;
+      return log.counting.found;
+    }
+    const { files, site } = log;
+    const signal = { aborted: false };
+    const onProgress = teller(sizeOf(files), (progress) => counting.tell(progress));
+    const found = countNuisance(sourcesOf(files), site, { ...axesOf(site), onProgress, signal }).catch((error) => {
+      log.counting = undefined;
+      throw error;
+    });
+    const counting: Counting = { found, signal, tell };
+    log.counting = counting;
+    return found;
+  },
+
+  /** Stops the counting of alarms. */
+  stopNuisance(): void {
+    if (held?.counting) held.counting.signal.aborted = true;
+  },
+
+  /** Both costs of every setting of a beam, for a nuisance that was counted before. */
+  tradeOff(counted: CountedNuisance, site: Site, beam: string, hall: TradeOffHall): TradeOffJson {
+    return tradeOffOf(counted, site, beam, hall);
   },
 
   /**

@@ -15,6 +15,7 @@ import { ProofCell } from './proof/ProofCell.js';
 import { SignalCell } from './signal/SignalCell.js';
 import { SpectrumCell } from './spectrum/SpectrumCell.js';
 import { ThresholdsCell } from './thresholds/ThresholdsCell.js';
+import { TradeOffCell } from './tradeoff/TradeOffCell.js';
 import { UnitsCell } from './units/UnitsCell.js';
 import { WhyCell } from './why/WhyCell.js';
 
@@ -44,6 +45,11 @@ export const cellViews: { readonly [K in Kind]: CellView<K> } = {
     View: ThresholdsCell,
   },
   proof: { question: 'Did the tests show what they had to?', about: 'a proof, step by step', View: ProofCell },
+  tradeoff: {
+    question: 'What does each setting cost?',
+    about: 'threshold and delay: time to alarm against nuisance',
+    View: TradeOffCell,
+  },
   plan: { question: 'How many beams does a hall need?', about: 'a layout of beams by a rule set', View: PlanCell },
   lesson: { question: 'What if?', about: 'a lesson with sliders', View: LessonCell },
   note: { question: 'Note', about: 'a note of your own', View: NoteCell },

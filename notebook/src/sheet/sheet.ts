@@ -116,6 +116,21 @@ export const settingsOf = {
     /** By the name of the slider; what is not named is where the lesson begins. */
     values: v.record(v.string(), v.number()),
   }),
+  tradeoff: v.strictObject({
+    beam: v.nullable(v.string()),
+    /** The hall [m, m2, K/m, K], as typed; an empty ceiling follows the highest beam. */
+    ceiling: v.string(),
+    area: v.string(),
+    spacing: v.string(),
+    gradient: v.string(),
+    roofWarmer: v.string(),
+    diameter: v.string(),
+    /** Fires to be found, by their short names. */
+    fires: v.array(v.string()),
+    /** The setting that is tried [%, s]; null is the one that the site has. */
+    threshold: v.nullable(v.number()),
+    delay: v.nullable(v.number()),
+  }),
   cautions: v.strictObject({}),
 } as const;
 
@@ -158,6 +173,18 @@ export const freshSettings: Settings = {
   thresholds: {},
   plan: { length: '60', width: '40', height: '12', roof: 'flat', apex: '16', rules: 'bs5839-1' },
   lesson: { lesson: 'two-paths', values: {} },
+  tradeoff: {
+    beam: null,
+    ceiling: '',
+    area: '1860',
+    spacing: '15',
+    gradient: '0',
+    roofWarmer: '0',
+    diameter: '0.5',
+    fires: ['medium:wood', 'fast:polyurethaneFoam'],
+    threshold: null,
+    delay: null,
+  },
   cautions: {},
 };
 

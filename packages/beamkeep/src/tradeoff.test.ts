@@ -3,7 +3,7 @@ import { logOfText } from './log/index.js';
 import { fireFromWords } from './planning/index.js';
 import { respond } from './respond.js';
 import { parseSite, type Site } from './site/index.js';
-import { tradeOff, usualDelays, usualThresholds } from './tradeoff.js';
+import { countNuisance, tradeOff, tradeOffCounted, usualDelays, usualThresholds } from './tradeoff.js';
 
 const minute = 60;
 const start = Date.UTC(2027, 0, 4, 6);
@@ -67,6 +67,18 @@ describe('tradeOff', () => {
     expect(beams[0]?.assumed.join()).toContain('samples during visits left out');
     expect(beams[1]?.assumed.join()).toContain('height 11.7 m, 0.3 m below the ceiling');
     expect(input?.lines).toBe(86_401);
+  });
+
+  it('in two halves it is the same as in one: hall and fires change without another pass', async () => {
+    const axes = { thresholds: [35, 65], delays: [0, 10, 30] };
+    const counted = await countNuisance(logOfText(log()), site(), axes);
+    for (const area of [1860, 500]) {
+      const there = { ...options, hall: { ceiling: 12, area } };
+      const whole = await tradeOff(logOfText(log()), site(), { ...there, ...axes });
+      expect(tradeOffCounted(counted, site(), there)).toEqual(whole);
+    }
+    expect(tradeOffCounted(counted, site(), { ...options, beam: 'B2' }).beams.map(({ beam }) => beam)).toEqual(['B2']);
+    expect(() => tradeOffCounted(counted, site(), { ...options, beam: 'B9' })).toThrow('beam "B9" is not in the site');
   });
 
   it('counts as the response does: one fire signal a stop at the current setting', async () => {

@@ -69,27 +69,90 @@ export async function tradeOff(
   site: Site,
   options: TradeOffOptions,
 ): Promise<TradeOffJson> {
-  const beams = site.beams.filter(({ id }) => options.beam === undefined || id === options.beam);
-  if (beams.length === 0) {
-    throw new UsageError(
-      `beam "${options.beam}" is not in the site: it has ${site.beams.map(({ id }) => id).join(', ')}`,
-    );
-  }
+  const beams = chosenBeams(site, options);
+  // A hall or a fire that cannot be is told before a long log is read.
   const fires = new Map(beams.map((beam) => [beam.id, curvesOf(beam, options)] as const));
-  const counted = new Map<string, Counted>();
-  const input =
-    sources === null
-      ? null
-      : await readBeams(
-          sources,
-          { ...site, beams },
-          (facts) => nuisanceTap(facts, site, axesOf(options), (found) => counted.set(facts.beam.id, found)),
-          options,
-        );
+  const counted = sources === null ? null : await countNuisance(sources, site, options);
+  return weighed(beams, counted, options, fires);
+}
+
+/** What one pass over a log gave: the nuisance of every setting, beam by beam. */
+export interface CountedNuisance {
+  readonly thresholds: readonly number[];
+  readonly delays: readonly number[];
+  readonly beams: ReadonlyMap<string, BeamNuisance>;
+  readonly input: InputReport;
+}
+
+/** Nuisance of one beam, and what had to be assumed to count it. */
+export interface BeamNuisance {
+  readonly nuisance: NuisanceGrid;
+  readonly assumed: readonly string[];
+}
+
+/**
+ * Counts the alarms that a log would have given at every threshold and delay, in one pass: the half of a trade-off that
+ * does not depend on hall and fires, so that these can be changed without reading again (`tradeOffCounted`).
+ *
+ * @param sources the log, one file or several
+ * @param site whose beams are counted
+ * @param options axes, beam, progress and cancelling
+ * @throws UsageError where the log cannot be used, for axes that do not rise, for a beam that does not exist
+ */
+export async function countNuisance(
+  sources: LogSources,
+  site: Site,
+  options: Pick<TradeOffOptions, 'thresholds' | 'delays' | 'beam' | keyof ReadOptions> = {},
+): Promise<CountedNuisance> {
+  const beams = new Map<string, BeamNuisance>();
+  const axes = axesOf(options);
+  const input = await readBeams(
+    sources,
+    { ...site, beams: chosenBeams(site, options) },
+    (facts) => nuisanceTap(facts, site, axes, (found) => beams.set(facts.beam.id, found)),
+    options,
+  );
+  return { ...axes, beams, input };
+}
+
+/**
+ * Weighs threshold and delay with a nuisance that was counted before; its axes are used.
+ *
+ * @param counted from `countNuisance`; a beam that it does not hold is told without nuisance
+ * @param site whose beams are weighed
+ * @param options hall, places, fires
+ * @throws UsageError for a scene that cannot be, for a beam that does not exist
+ */
+export function tradeOffCounted(
+  counted: CountedNuisance,
+  site: Site,
+  options: Omit<TradeOffOptions, 'thresholds' | 'delays' | keyof ReadOptions>,
+): TradeOffJson {
+  const beams = chosenBeams(site, options);
+  const { thresholds, delays } = counted;
+  const fires = new Map(beams.map((beam) => [beam.id, curvesOf(beam, options)] as const));
+  return weighed(beams, counted, { ...options, thresholds, delays }, fires);
+}
+
+function chosenBeams(site: Site, { beam }: Pick<TradeOffOptions, 'beam'>): Beam[] {
+  const beams = site.beams.filter(({ id }) => beam === undefined || id === beam);
+  if (beams.length === 0)
+    throw new UsageError(`beam "${beam}" is not in the site: it has ${site.beams.map(({ id }) => id).join(', ')}`);
+  return beams;
+}
+
+type BeamFires = ReturnType<typeof curvesOf>;
+
+function weighed(
+  beams: readonly Beam[],
+  counted: CountedNuisance | null,
+  options: TradeOffOptions,
+  fires: ReadonlyMap<string, BeamFires>,
+): TradeOffJson {
   return {
     format: 'beamkeep-tradeoff/1',
     beams: beams.map((beam) => {
-      const found = counted.get(beam.id);
+      const found = counted?.beams.get(beam.id);
       const { curves, assumed } = fires.get(beam.id) ?? curvesOf(beam, options);
       return tradeOffOf({
         beam: beam.id,
@@ -102,13 +165,16 @@ export async function tradeOff(
         assumed: [...beam.assumed.filter(bearsOnResponse), ...assumed, ...(found?.assumed ?? [])],
       });
     }),
-    input,
+    input: counted?.input ?? null,
   };
 }
 
-const axesOf = ({ thresholds = usualThresholds, delays = usualDelays }: TradeOffOptions) => ({ thresholds, delays });
+const axesOf = ({
+  thresholds = usualThresholds,
+  delays = usualDelays,
+}: Pick<TradeOffOptions, 'thresholds' | 'delays'>) => ({ thresholds, delays });
 
-function curvesOf(beam: Beam, { hall, places, fires }: TradeOffOptions) {
+function curvesOf(beam: Beam, { hall, places, fires }: Pick<TradeOffOptions, 'hall' | 'places' | 'fires'>) {
   const below = placedBelowCeiling.value;
   const height = beam.height ?? hall.ceiling - below;
   return {
@@ -117,19 +183,13 @@ function curvesOf(beam: Beam, { hall, places, fires }: TradeOffOptions) {
   };
 }
 
-/** What the log gave for one beam. */
-interface Counted {
-  readonly nuisance: NuisanceGrid;
-  readonly assumed: readonly string[];
-}
-
 const disturbing: ReadonlySet<Visit['work']> = new Set(['tested', 'cleaned', 'realigned', 'isolated']);
 
 function nuisanceTap(
   { beam, intervalSeconds, assumed }: BeamFacts,
   { sampling, visits }: Site,
   alarms: { readonly thresholds: readonly number[]; readonly delays: readonly number[] },
-  done: (found: Counted) => void,
+  done: (found: BeamNuisance) => void,
 ): BeamTap {
   const counter = alarmGrid(
     beam,

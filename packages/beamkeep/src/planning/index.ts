@@ -50,6 +50,6 @@ export {
 export { fireForms, fireFromWords } from './tradeOff/fireFromWords.js';
 export { firstHeld } from './tradeOff/firstHeld.js';
 export { frontier, settingsOf } from './tradeOff/frontier.js';
-export { type StandardLimit, standardLimits } from './tradeOff/standardLimits.js';
+export { limitsBroken, type StandardLimit, standardLimits } from './tradeOff/standardLimits.js';
 export type { FireCost, NuisanceCell, NuisanceGrid, Setting, ToldBand, TradeOff } from './tradeOff/tradeOff.js';
 export { type TradeOffQuestion, tradeOffOf } from './tradeOff/tradeOffOf.js';

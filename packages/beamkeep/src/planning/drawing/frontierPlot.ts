@@ -1,5 +1,6 @@
 import { settingsOf } from '../tradeOff/frontier.js';
-import type { Setting, TradeOff } from '../tradeOff/tradeOff.js';
+import { limitsBroken } from '../tradeOff/standardLimits.js';
+import type { TradeOff } from '../tradeOff/tradeOff.js';
 import { drawing, element, text } from './svg.js';
 
 /*
@@ -15,13 +16,6 @@ const height = 420;
 
 /** Where a yearly count stands: zero has a place, and each power of ten the same room. */
 const stretched = (perYear: number): number => Math.log10(1 + 10 * perYear);
-
-/** Whether a setting keeps every limit. */
-const keeps = ({ threshold, delay }: Setting, { limits }: TradeOff): boolean =>
-  limits.every(({ of, side, value }) => {
-    const own = of === 'threshold' ? threshold : delay;
-    return side === 'least' ? own >= value : own <= value;
-  });
 
 const ticks = [0, 1, 10, 100, 1000, 10_000];
 
@@ -47,7 +41,9 @@ export function frontierPlot(tradeOff: TradeOff, width = 760, id = 'frontier'): 
   const x = (perYear: number): number => margin.left + (stretched(perYear) / stretched(most)) * inside.width;
   const y = (seconds: number): number =>
     margin.top + inside.height * (1 - Math.min(Math.max(seconds, 0), slowest) / slowest);
-  const dots = settings.map((each) => mark(x(each.perYear), y(each.seconds), keeps(each, tradeOff)));
+  const dots = settings.map((each) =>
+    mark(x(each.perYear), y(each.seconds), limitsBroken(each, tradeOff.limits).length === 0),
+  );
   const line = tradeOff.frontier.map(
     (each, i) => `${i === 0 ? 'M' : 'L'}${x(each.perYear).toFixed(2)} ${y(each.seconds).toFixed(2)}`,
   );

@@ -69,3 +69,20 @@ export function standardLimits(ceiling?: number): StandardLimit[] {
         ]),
   ];
 }
+
+/**
+ * Limits that a setting does not keep.
+ *
+ * @param setting threshold [%] and delay [s]
+ * @param limits from `standardLimits`
+ * @example limitsBroken({ threshold: 95, delay: 0 }, standardLimits()).length // 2
+ */
+export function limitsBroken(
+  { threshold, delay }: { readonly threshold: number; readonly delay: number },
+  limits: readonly StandardLimit[],
+): StandardLimit[] {
+  return limits.filter(({ of, side, value }) => {
+    const own = of === 'threshold' ? threshold : delay;
+    return side === 'least' ? own < value : own > value;
+  });
+}

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { frontierPlot } from '../drawing/frontierPlot.js';
 import { fireCurves } from './detection.js';
 import { fireFromWords } from './fireFromWords.js';
-import { standardLimits } from './standardLimits.js';
+import { limitsBroken, standardLimits } from './standardLimits.js';
 import type { NuisanceGrid } from './tradeOff.js';
 import { tradeOffOf } from './tradeOffOf.js';
 
@@ -104,6 +104,13 @@ describe('standardLimits', () => {
       ['delay', 'most', 30],
     ]);
     for (const { clause } of limits) expect(clause).toMatch(/\((read|from memory)\)$/);
+  });
+  it('names the limits that a setting breaks', () => {
+    const broken = (threshold: number, delay: number) =>
+      limitsBroken({ threshold, delay }, standardLimits()).map(({ of, side }) => `${of} ${side}`);
+    expect(broken(35, 10)).toEqual([]);
+    expect(broken(5, 31)).toEqual(['threshold least', 'threshold least', 'delay most']);
+    expect(broken(95, 30)).toEqual(['threshold most', 'threshold most']);
   });
   it('BS 5839-1, Table 3 (from memory): above 25 m, 35 % at most', () => {
     expect(standardLimits(30).at(-1)).toMatchObject({ of: 'threshold', side: 'most', value: 35 });
