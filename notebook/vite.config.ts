@@ -11,7 +11,10 @@ export default defineConfig({
   resolve: {
     alias: [
       { find: /^beamkeep$/, replacement: `${source}index.ts` },
-      { find: /^beamkeep\/(commissioning|moments|planning)$/, replacement: `${source}$1Entry.ts` },
+      ...['commissioning', 'moments', 'planning'].map((room) => ({
+        find: new RegExp(`^beamkeep/${room}$`),
+        replacement: `${source}${room}Entry.ts`,
+      })),
       { find: /^beamkeep\/(.+)$/, replacement: `${source}$1/index.ts` },
     ],
   },
