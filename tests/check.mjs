@@ -1,31 +1,56 @@
 // Everything that can be checked, one thing after the other, each even if an earlier one failed; then a table of what
 // came out. Ends with 1 where anything failed.
 //
-//   npm run check
+//   npm run check               all of it
+//   npm run check -- --short    without what takes long: for every day
+//
+// What the table of a developer's library must show, and what shows it:
+//
+//   published form    test (tests/package: entries, types, packed files, installed and used as a stranger would), size
+//   documents         docs, test (tests/docs: every block, every docstring example, every link)
+//   hostile input     fuzz, test (tests/log, tests/cli, tests/browser)
+//   nothing lost      test (tests/cli/nothingLost: killed, full disk, folder that can only be read)
+//   tests that bite   mutate, coverage, test (tests/invariants.md)
+//   supply            supply, same, test (tests/package: licences, what is imported is listed)
+//   numbers           test (tests/package/install, tests/numbers: Node and Chromium, zones, locales)
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
+const short = process.argv.includes('--short');
 
 /** What is checked, and the script of package.json that does it. */
 const checks = [
-  ['format and lint', 'lint'],
-  ['types', 'types'],
-  ['build; all tests, those of the packed packages and of the pages among them', 'test'],
-  ['size of what a bundler takes', 'size'],
-  ['reference from the docstrings', 'docs'],
-  ['the same build twice', 'same'],
+  { what: 'format and lint', script: 'lint' },
+  { what: 'types', script: 'types' },
+  { what: 'build; all tests, those of the packed packages and of the pages among them', script: 'test' },
+  { what: 'size of what a bundler takes, and of everything', script: 'size' },
+  { what: 'reference from the docstrings', script: 'docs' },
+  { what: 'the same build twice', script: 'same' },
+  { what: 'lock file, known weaknesses', script: 'supply' },
+  { what: 'seeded hostile input, a minute', script: 'fuzz', args: ['60'], long: true },
+  { what: 'branches that the tests take, room by room', script: 'coverage', long: true },
+  { what: 'changes of the code that the tests notice, room by room', script: 'mutate', long: true },
 ];
 
-const results = checks.map(([what, script]) => {
-  console.log(`\n== npm run ${script}`);
-  const start = performance.now();
-  const { status } = spawnSync('npm', ['run', '--silent', script], { cwd: root, stdio: 'inherit' });
-  return { what, script, passed: status === 0, seconds: Math.round((performance.now() - start) / 1000) };
-});
+const results = checks
+  .filter(({ long }) => !(long && short))
+  .map(({ what, script, args = [] }) => {
+    console.log(`\n== npm run ${script}`);
+    const start = performance.now();
+    const { status } = spawnSync('npm', ['run', '--silent', script, '--', ...args], { cwd: root, stdio: 'inherit' });
+    return { what, script, passed: status === 0, seconds: Math.round((performance.now() - start) / 1000) };
+  });
 
 console.log('');
 for (const { what, script, passed, seconds } of results) {
-  console.log(`${passed ? 'passed' : 'FAILED'}  ${String(seconds).padStart(4)} s  npm run ${script.padEnd(6)} ${what}`);
+  console.log(`${passed ? 'passed' : 'FAILED'}  ${String(seconds).padStart(4)} s  npm run ${script.padEnd(8)} ${what}`);
 }
+if (short)
+  console.log(
+    `left out: ${checks
+      .filter(({ long }) => long)
+      .map(({ script }) => script)
+      .join(', ')}`,
+  );
 process.exitCode = results.every(({ passed }) => passed) ? 0 : 1;

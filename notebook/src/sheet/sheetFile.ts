@@ -1,3 +1,4 @@
+import { quoted } from 'beamkeep/site';
 import * as v from 'valibot';
 import { type Cell, type Kind, type Sheet, settingsOf } from './sheet.js';
 
@@ -23,9 +24,19 @@ export interface OpenedSheet {
   readonly shelf: Readonly<Record<string, Packed>>;
 }
 
-/** A file that is no sheet; the message says what is wrong and what to do. */
+/** Most characters of a refusal: what a damaged file holds is shown, but never all of it. */
+const longest = 300;
+// Control characters, and marks that turn the direction of writing.
+const unreadable = /[\p{Cc}\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]/gu;
+
+/** A file that is no sheet; the message says in one short line what is wrong and what to do. */
 export class SheetFileError extends Error {
   override readonly name = 'SheetFileError';
+
+  constructor(message: string) {
+    const plain = message.replace(unreadable, '\ufffd');
+    super(plain.length > longest ? `${plain.slice(0, longest - 1)}…` : plain);
+  }
 }
 
 const frame = v.strictObject({
@@ -57,8 +68,8 @@ export function openedSheet(text: string): OpenedSheet {
   if (format !== sheetFormat)
     throw new SheetFileError(
       format.startsWith('beamkeep-sheet/')
-        ? `it is of version ${format.slice('beamkeep-sheet/'.length)}, and this notebook knows version 1: open it with a newer notebook`
-        : `it does not begin as a worksheet ("format" is ${JSON.stringify(format)}, expected "${sheetFormat}")`,
+        ? `it is of version ${quoted(format.slice('beamkeep-sheet/'.length))}, and this notebook knows version 1: open it with a newer notebook`
+        : `it does not begin as a worksheet ("format" is ${quoted(format)}, expected "${sheetFormat}")`,
     );
   const { title, cells, shelf } = checked(frame, json, '');
   const read = cells.map((cell, row) => cellFrom(cell, `cells[${row}]`));
@@ -73,7 +84,7 @@ function formatOf(json: unknown): string {
 
 function cellFrom(json: { kind: string }, place: string): Cell {
   if (!isKind(json.kind))
-    throw new SheetFileError(`${place} is of a kind that this notebook does not know: "${json.kind}"`);
+    throw new SheetFileError(`${place} is of a kind that this notebook does not know: ${quoted(json.kind)}`);
   const { kind } = json;
   const cell = checked(
     v.strictObject({ id: v.string(), kind: v.literal(kind), folded: v.boolean(), settings: settingsOf[kind] }),

@@ -30,8 +30,13 @@ describe('visibility', () => {
     expect(() => visibility(-1)).toThrow('extinction -1 1/m must be 0 or more');
     expect(() => visibility(1, 0)).toThrow('sign 0 must be more than 0');
     expect(() => visualRange(1, 1)).toThrow('contrast is 1: it must lie between 0 and 1');
+    expect(() => visualRange(1, 0)).toThrow('contrast is 0: it must lie between 0 and 1');
     expect(() => visualRangeToExtinction(0)).toThrow('visual range is 0 m: it must be more than 0');
     expect(() => opticalRange(1.1, 75)).toThrow('transmittance is 1.1: it must be from 0 to 1');
+    expect(() => opticalRange(-0.1, 75)).toThrow('transmittance is -0.1: it must be from 0 to 1');
+    expect(() => opticalRange(0.5, Number.POSITIVE_INFINITY)).toThrow(
+      'baseline Infinity m must be more than 0 and finite',
+    );
     expect(() => opticalRange(0.5, 0)).toThrow('baseline 0 m must be more than 0');
   });
 });
