@@ -1,4 +1,4 @@
-import { day, hour } from '../columns/index.js';
+import { day, hour, rowAt } from '../columns/index.js';
 import { median, quantile } from '../statistics/index.js';
 import type { View } from './view.js';
 
@@ -52,7 +52,7 @@ export function findBlocks(view: View): Block[] {
       if (lost < leastShare || (length > longest && lost < deep)) continue;
       const back = Math.abs(after / before - 1) < Math.max(0.25 * lost, 0.03);
       const flat = quantile(inner, 0.9) - quantile(inner, 0.1) < Math.max(0.15 * lost * before, 6 * view.sampleNoise);
-      if (!back || !flat) continue;
+      if (!back || !flat || isUsual(view, down.row, up.row, middle, before)) continue;
       const worked = view.site.visits.some(
         (v) =>
           (v.beam === undefined || v.beam === view.beam.id) &&
@@ -66,6 +66,23 @@ export function findBlocks(view: View): Block[] {
     }
   }
   return blocks;
+}
+
+/** Time on either side of a stretch whose middle is the usual level [ms], and samples of it that are looked at. */
+const about = 3 * day;
+const looks = 400;
+
+/** Whether the level of a stretch is nearer to that of the days about it than the level on either side: light between. */
+function isUsual({ trace }: View, from: number, to: number, middle: number, beside: number): boolean {
+  const { time, level } = trace;
+  const first = rowAt(time, (time[from] as number) - about);
+  const last = Math.min(level.length, rowAt(time, (time[to] as number) + about));
+  if ((time[last - 1] as number) - (time[first] as number) < day) return false;
+  const every = Math.max(1, Math.floor((last - first) / looks));
+  const seen: number[] = [];
+  for (let i = first; i < last; i += every) if (i < from || i >= to) seen.push(level[i] as number);
+  const usual = median(Float64Array.from(seen));
+  return Math.abs(middle - usual) < Math.abs(beside - usual);
 }
 
 /** Places where the level changes by a tenth or more between one handful of samples and the next. */

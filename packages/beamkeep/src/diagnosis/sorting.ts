@@ -1,5 +1,5 @@
 import { hour } from '../columns/index.js';
-import { smokeGrowth } from '../numbers/index.js';
+import { slowestSmoke, smokeGrowth } from '../numbers/index.js';
 import { cellAt } from './cells.js';
 import type { Climb } from './climb.js';
 import type { Excursion } from './excursions.js';
@@ -80,26 +80,50 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   return recurs && standsOut(picture, e) ? 'dust' : 'slow';
 }
 
-/** Slowest growth of a lone dip that is taken for smoke in doubt [dB/min]: somewhat under the pace of the smoke rule. */
-const doubtfulPace = 0.009;
+/**
+ * Slowest growth of a lone dip that is taken for smoke in doubt, as a share of the pace of the smoke rule: somewhat under
+ * it, and half of it where the loss doubles on to a peak, as smouldering does, rather than levels off, as a film.
+ */
+const doubtfulPace = 0.9;
+const doubtfulPaceToPeak = 0.45;
+/** Bottom as a share of the greatest depth under which a dip is a peak. */
+const peaked = 0.65;
+/** Few samples that go up and down so often, and very few that dither by more than this share of the depth, are noise. */
+const upsAndDowns = 6;
+const fewSamples = 60;
+const dithers = 0.5;
+const veryFew = 7;
 
 /** A lone dip whose onset is quick, though too few samples show it to be called a climb. */
-function growsAsSmoke({ view, slowLimit }: Unsorted, e: Excursion): boolean {
+function growsAsSmoke(picture: Unsorted, e: Excursion): boolean {
+  const { view, slowLimit } = picture;
   if (
     e.depth < Math.max(smokeGrowth.value / 100 + 1.5 * view.quantum, 1.5 * slowLimit) ||
     e.deepSamples < 4 ||
-    (e.raggedness > 6 && e.deepSamples < 60)
+    (e.raggedness > upsAndDowns && e.deepSamples < fewSamples) ||
+    (e.unevenness > dithers && e.deepSamples < veryFew) ||
+    followsStep(picture, e)
   )
     return false;
-  const loss = -tenLog * Math.log(Math.max(0.02, 1 - e.depth));
-  return loss / Math.max(e.onset / 60_000, view.interval / 60_000, 1 / 60) >= doubtfulPace;
+  // The onset lies somewhere between the samples at its ends: by an interval shorter at most.
+  const onset = Math.max(e.onset - view.interval, view.interval, 1000);
+  const pace = (e.bottom < peaked * e.depth ? doubtfulPaceToPeak : doubtfulPace) * slowestSmoke.value;
+  return lossAt(e.depth) / (onset / 60_000) >= pace;
 }
+
+/** Loss of a depth [dB]. */
+const lossAt = (depth: number): number => -tenLog * Math.log(Math.max(0.02, 1 - depth));
+
+/** Whether an excursion is what a step leaves: its onset is the step itself, which did not grow. */
+const followsStep = ({ parts }: Unsorted, e: Excursion): boolean =>
+  parts.steps.some((s) => Math.abs(s.row - e.from) <= 2 && s.loss > 0.6 * lossAt(e.depth));
 
 /** A few uneven samples no deeper than the noise about them reaches, or as far above the level as below: noise. */
 function isNoise(picture: Unsorted, e: Excursion): boolean {
   const { view, raised } = picture;
   const sigma = (raised[(e.from + e.to) >> 1] as number) * view.sampleNoise;
-  const few = e.deepSamples < 6 || e.unevenness > 0.5;
+  // What climbed, clearly beyond the noise, is no few wild samples however it dithers.
+  const few = e.deepSamples < 6 || (e.unevenness > 0.5 && climbIn(picture, e) === undefined);
   if (few && e.depth < (sigma > 1.5 * view.sampleNoise ? 5 : 8) * sigma) return true;
   if (sigma > 1.5 * view.sampleNoise) return few || e.depth < 5 * sigma;
   if (few && (e.unevenness > 0.3 || e.deepSamples <= 3) && bothWays(picture, e)) return true;
