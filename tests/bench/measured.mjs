@@ -40,5 +40,12 @@ export function measured(folder, programs, runs) {
   );
 }
 
+/** What a Node program says: its one line of JSON. */
+export function said(args) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8' });
+  if (status !== 0) throw new Error(`node ${args.join(' ')}\n${stderr}`);
+  return JSON.parse(stdout);
+}
+
 /** Root of the workspace. */
 export const root = fileURLToPath(new URL('../..', import.meta.url));

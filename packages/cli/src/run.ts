@@ -1,5 +1,8 @@
 /* What bin/beamkeep.js runs: the command with the real arguments, streams and environment. */
 import { main } from './main.js';
+import { quickStart } from './quickStart.js';
+
+quickStart(process.version);
 
 let lost = false;
 for (const stream of [process.stdout, process.stderr]) {
