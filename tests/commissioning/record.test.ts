@@ -1,5 +1,12 @@
 import { readFile } from 'node:fs/promises';
-import { parseDay, parseRecord, recordPage } from 'beamkeep/commissioning';
+import {
+  type CommissioningRecord,
+  type FindingOut,
+  parseDay,
+  parseRecord,
+  recordOf,
+  recordPage,
+} from 'beamkeep/commissioning';
 import { describe, expect, it } from 'vitest';
 import { commissioningFiles } from '../../packages/beamkeep/scripts/commissioningDay.js';
 import { recordSchemaText } from '../../packages/beamkeep/scripts/recordSchemaText.js';
@@ -25,6 +32,46 @@ describe('the record of the demonstration day', () => {
     const record = await demoRecord();
     expect(parseRecord(JSON.stringify(record), 'record.json')).toEqual(record);
     expect(recordPage(parseRecord(JSON.stringify(record)))).toBe(recordPage(record));
+  });
+  it('opens a record that was written before findings stood in one', async () => {
+    const { findings: _, ...older } = await demoRecord();
+    expect(parseRecord(JSON.stringify(older)).findings).toBeNull();
+  });
+  it('shows findings and what was found on site, and misses the look that nobody took', async () => {
+    const finding: FindingOut = {
+      beam: 'B1',
+      cause: 'misalignment-step',
+      severity: 'act',
+      confidence: 0.94,
+      start: '2027-03-09T05:20:00.000Z',
+      end: '2027-05-31T23:59:00.000Z',
+      summary: 'The head was knocked.',
+      onSite: null,
+    };
+    const judged = { verdict: 'relabelled', cause: 'contamination', note: '<b>a web</b>' } as const;
+    const day = parseDay(await text('day.json'));
+    const site = await depot();
+    const gathered = (findings: readonly FindingOut[]) =>
+      recordOf(day, site, { answers: new Map(), troubles: [], log: null, findings, made: 0 });
+    const words = (record: CommissioningRecord) => record.missing.map((point) => point.words).join('\n');
+    expect(words(gathered([finding]))).toMatch(/a look on site at findings that ask for someone to go: 1/);
+    const record = gathered([{ ...finding, onSite: judged }]);
+    expect(words(record)).not.toMatch(/a look on site/);
+    expect(parseRecord(JSON.stringify(record))).toEqual(record);
+    const page = recordPage(record);
+    expect(page).toContain('it was something else, namely contamination. &lt;b&gt;a web&lt;/b&gt;');
+    expect(page).toContain('<span class="noted">2027-03-09</span> <span class="noted">05:20</span>');
+  });
+  it('shows a day and names that nobody wrote down as missing', async () => {
+    const day = parseDay(await text('day.json'));
+    const record = recordOf(
+      { ...day, date: '', people: [{ role: '', name: 'I.' }], impairment: { from: '', told: [{ who: '', time: '' }] } },
+      await depot(),
+      { answers: new Map(), troubles: [], log: null, made: 0 },
+    );
+    expect(record.missing.map((point) => point.words)).toContain('the day of the work');
+    expect(recordPage(record)).toContain('Work of <span class="missing">a day not written down</span>');
+    expect(recordPage(record)).toMatch(/out of service from<\/td><td><span class="missing">not written down/);
   });
   it('fills nothing in: an empty day is a list of gaps', async () => {
     const record = await emptyRecord();

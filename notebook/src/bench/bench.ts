@@ -32,6 +32,7 @@ import { type PlanTold, type ProofAsked, type ProofTold, planTold, proofTold, ty
 import { canBeRefined, type RawFile, rawFile } from './rawSamples.js';
 import type { BeamSignalled, Line, LogFile, Progress, Reading, SmallFile, TableRow, Window } from './reading.js';
 import { readingOf } from './readingOf.js';
+import { type RecordAsked, type RecordTold, recordTold } from './recordTold.js';
 import { scaled } from './scaled.js';
 import { signalled } from './signalled.js';
 import { type SiteZone, siteZone } from './siteZone.js';
@@ -342,6 +343,11 @@ const bench = {
   /** How a logged test of a proof came out. */
   proof(asked: TestAsked, site: Site): Promise<ProofTold> {
     return proofTold(asked, site);
+  },
+
+  /** The commissioning record of a sheet. */
+  record(asked: RecordAsked, site: Site): Promise<RecordTold> {
+    return recordTold(asked, site);
   },
 
   /** What the thresholds of the site mean. */

@@ -12,6 +12,7 @@ import { MarginCell } from './margin/MarginCell.js';
 import { NoteCell } from './note/NoteCell.js';
 import { PlanCell } from './plan/PlanCell.js';
 import { ProofCell } from './proof/ProofCell.js';
+import { RecordCell } from './record/RecordCell.js';
 import { SignalCell } from './signal/SignalCell.js';
 import { SpectrumCell } from './spectrum/SpectrumCell.js';
 import { ThresholdsCell } from './thresholds/ThresholdsCell.js';
@@ -44,12 +45,13 @@ export const cellViews: { readonly [K in Kind]: CellView<K> } = {
     about: 'thresholds in smoke, under dirt, against standards',
     View: ThresholdsCell,
   },
-  proof: { question: 'Did the tests show what they had to?', about: 'a proof, step by step', View: ProofCell },
   tradeoff: {
     question: 'What does each setting cost?',
     about: 'threshold and delay: time to alarm against nuisance',
     View: TradeOffCell,
   },
+  proof: { question: 'Did the tests show what they had to?', about: 'a proof, step by step', View: ProofCell },
+  record: { question: 'What is handed over?', about: 'the commissioning record', View: RecordCell },
   plan: { question: 'How many beams does a hall need?', about: 'a layout of beams by a rule set', View: PlanCell },
   lesson: { question: 'What if?', about: 'a lesson with sliders', View: LessonCell },
   note: { question: 'Note', about: 'a note of your own', View: NoteCell },

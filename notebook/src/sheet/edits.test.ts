@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { added, duplicated, folded, logAbove, moved, removed, retitled, set } from './edits.js';
+import { added, addedBefore, duplicated, folded, logAbove, moved, removed, retitled, set } from './edits.js';
 import { type Cell, freshCell, freshSheet, type Sheet } from './sheet.js';
 
 const sheet = freshSheet();
@@ -11,6 +11,12 @@ describe('edits', () => {
   it('adds below a cell and at the top', () => {
     expect(added(sheet, 'note', at(1).id).cells[2]?.kind).toBe('note');
     expect(added(sheet, 'note', null).cells[0]?.kind).toBe('note');
+  });
+
+  it('puts cells before another', () => {
+    const [aim, proof] = [freshCell('aim'), freshCell('proof')];
+    expect(ids(addedBefore(sheet, [aim, proof], at(1).id)).slice(0, 4)).toEqual([at(0).id, aim.id, proof.id, at(1).id]);
+    expect(ids(addedBefore(sheet, [aim], 'nowhere')).at(-1)).toBe(aim.id);
   });
 
   it('moves as far as there are places', () => {

@@ -20,6 +20,12 @@ export function added(sheet: Sheet, kind: Kind, after: string | null): Sheet {
   return withCells(sheet, sheet.cells.toSpliced(at, 0, freshCell(kind)));
 }
 
+/** Cells put in before a cell; at the end when there is no such cell. */
+export function addedBefore(sheet: Sheet, cells: readonly Cell[], id: string): Sheet {
+  const at = rowOf(sheet, id);
+  return withCells(sheet, sheet.cells.toSpliced(at < 0 ? sheet.cells.length : at, 0, ...cells));
+}
+
 /** The sheet without a cell. */
 export function removed(sheet: Sheet, id: string): Sheet {
   const at = rowOf(sheet, id);

@@ -39,6 +39,9 @@ export type LogFrom = v.InferOutput<typeof logFrom>;
 const smallText = v.strictObject({ name: v.string(), text: v.string() });
 export type SmallText = v.InferOutput<typeof smallText>;
 
+/** Somebody who was told, and when: date and time on the clock of the site, as typed. */
+const toldWhen = v.strictObject({ who: v.string(), time: v.string() });
+
 const verdictOnFinding = v.strictObject({
   verdict: v.picklist(verdicts),
   /** The cause it should be, when relabelled. */
@@ -100,6 +103,25 @@ export const settingsOf = {
     clockOffset: v.string(),
     /** When steps were done, by their row in the sheet, as written down; empty where nothing was. */
     times: v.array(v.string()),
+  }),
+  /** What people write down on the commissioning day because no signal shows it; times on the clock of the site. */
+  record: v.strictObject({
+    date: v.string(),
+    people: v.array(v.strictObject({ role: v.string(), name: v.string(), licence: v.string() })),
+    /** From when to when the system was out of service. */
+    from: v.string(),
+    until: v.string(),
+    told: v.array(toldWhen),
+    /** The fire watch. */
+    watch: v.strictObject({ by: v.string(), from: v.string(), until: v.string() }),
+    /** When, and by whom, it was returned to service, and who was told. */
+    returned: v.string(),
+    returnedBy: v.string(),
+    toldBack: v.array(toldWhen),
+    /** A line each. */
+    deviations: v.string(),
+    notDone: v.string(),
+    remarks: v.string(),
   }),
   thresholds: v.strictObject({}),
   plan: v.strictObject({
@@ -170,6 +192,20 @@ export const freshSettings: Settings = {
   aim: { beam: null, scan: null, left: '' },
   covered: { beam: null, test: null },
   proof: { beam: null, sheet: null, test: null, events: null, clockOffset: '', times: [] },
+  record: {
+    date: '',
+    people: [],
+    from: '',
+    until: '',
+    told: [],
+    watch: { by: '', from: '', until: '' },
+    returned: '',
+    returnedBy: '',
+    toldBack: [],
+    deviations: '',
+    notDone: '',
+    remarks: '',
+  },
   thresholds: {},
   plan: { length: '60', width: '40', height: '12', roof: 'flat', apex: '16', rules: 'bs5839-1' },
   lesson: { lesson: 'two-paths', values: {} },

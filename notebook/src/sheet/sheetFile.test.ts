@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { freshSheet } from './sheet.js';
+import { freshCell, freshSettings, freshSheet } from './sheet.js';
 import { openedSheet, sheetText } from './sheetFile.js';
 
 const sheet = freshSheet({ from: 'demo' });
@@ -15,6 +15,44 @@ function spoilt(change: (json: { format: unknown; cells: { id?: unknown }[] }) =
 describe('sheetFile', () => {
   it('there and back', () => {
     expect(openedSheet(text)).toEqual({ sheet, shelf: {} });
+  });
+
+  it('opens a file that was written before some settings and kinds of cells were known', () => {
+    const older = JSON.stringify({
+      format: 'beamkeep-sheet/1',
+      title: 'June',
+      cells: [
+        { id: 'a', kind: 'log', folded: false, settings: { log: { from: 'demo' }, site: null } },
+        {
+          id: 'b',
+          kind: 'signal',
+          folded: true,
+          settings: { scale: 'loss', reach: 'data', temperature: true, without: null },
+        },
+        { id: 'c', kind: 'covered', folded: false, settings: { beam: 'B1', test: { name: 'a.csv', text: 'time,b1' } } },
+      ],
+    });
+    const [log, signal, test] = openedSheet(older).sheet.cells;
+    expect(log?.settings).toMatchObject({ log: { from: 'demo' }, events: null });
+    expect(signal).toMatchObject({ folded: true, settings: { scale: 'loss', states: true } });
+    expect(test?.settings).toEqual({ beam: 'B1', test: { name: 'a.csv', text: 'time,b1' } });
+  });
+
+  it('a proof and a record go there and back with what was written in them', () => {
+    const proof = freshCell('proof', {
+      ...freshSettings.proof,
+      beam: 'B2',
+      test: { name: 'proof.csv', text: 'time,b2\n' },
+      clockOffset: '140',
+      times: ['', '2027-01-20T11:53:20'],
+    });
+    const record = freshCell('record', {
+      ...freshSettings.record,
+      date: '2027-01-20',
+      told: [{ who: '<b>monitoring</b>', time: '2027-01-20T09:20' }],
+    });
+    const day = { title: 'The day', cells: [freshCell('log'), proof, record] };
+    expect(openedSheet(sheetText(day)).sheet).toEqual(day);
   });
 
   it('brings the log files along', () => {

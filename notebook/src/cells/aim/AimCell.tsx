@@ -3,7 +3,6 @@ import type { Site } from 'beamkeep/site';
 import { useCallback } from 'preact/hooks';
 import { Choice } from '../../parts/Choice.js';
 import { FileField } from '../../parts/FileField.js';
-import { numberIn } from '../../parts/numberIn.js';
 import { Verdict } from '../../parts/Verdict.js';
 import { Plot } from '../../plots/Plot.js';
 import type { Palette } from '../../plots/palette.js';
@@ -15,6 +14,7 @@ import { edit } from '../../state/store.js';
 import { chosenBeam } from '../chosenBeam.js';
 import { NeedsSite } from '../NeedsSite.js';
 import { useAnswer } from '../useAnswer.js';
+import { placesLeft } from './placesLeft.js';
 
 /** Is the head on the peak of its lobe, on the flank, or on a stray reflection? */
 export function AimCell({ cell }: { cell: Cell<'aim'> }) {
@@ -25,10 +25,7 @@ function Aim({ cell, site }: { cell: Cell<'aim'>; site: Site }) {
   const { scan, left } = cell.settings;
   const change = (to: Partial<Settings['aim']>): void => edit((sheet) => set(sheet, cell, to), `${cell.id} aim`);
   const beam = chosenBeam(site, cell.settings.beam);
-  const places = left
-    .split(/[;/]|\s+/)
-    .map(numberIn)
-    .filter((place) => !Number.isNaN(place));
+  const places = placesLeft(left);
   const where = places.join(' ');
   const answer = useAnswer(scan ? () => helper().aim(scan, site, beam, places) : null, [site, scan, beam, where]);
   return (

@@ -2,7 +2,6 @@ import type { Site } from 'beamkeep/site';
 import type { PlanTold } from '../../bench/proofTold.js';
 import { Choice } from '../../parts/Choice.js';
 import { FileField } from '../../parts/FileField.js';
-import { numberIn } from '../../parts/numberIn.js';
 import { saveText } from '../../parts/saveText.js';
 import { set } from '../../sheet/edits.js';
 import type { Cell, Settings, SmallText } from '../../sheet/sheet.js';
@@ -16,6 +15,7 @@ import { beamOfSheet } from './beamOfSheet.js';
 import { Judged } from './Judged.js';
 import { Minded } from './Minded.js';
 import { StepList } from './StepList.js';
+import { secondsAhead, testAsked } from './testAsked.js';
 
 /** Did the tests show what they had to? */
 export function ProofCell({ cell }: { cell: Cell<'proof'> }) {
@@ -23,23 +23,23 @@ export function ProofCell({ cell }: { cell: Cell<'proof'> }) {
 }
 
 function Proof({ cell, site }: { cell: Cell<'proof'>; site: Site }) {
-  const { sheet, test, events, clockOffset, times } = cell.settings;
+  const { sheet, events, times } = cell.settings;
   const change = (to: Partial<Settings['proof']>, mark?: string): void => edit((now) => set(now, cell, to), mark);
   const beam = chosenBeam(site, cell.settings.beam);
-  const asked = { beam, sheet, times };
   const written = times.join('|');
-  const plan = useKept(useAnswer(() => helper().proofPlan(asked, site), [site, beam, sheet, written]));
-  const ahead = clockOffset.trim() === '' ? 0 : numberIn(clockOffset);
-  const clockOffsetSeconds = Number.isNaN(ahead) ? 0 : ahead;
+  const plan = useKept(useAnswer(() => helper().proofPlan({ beam, sheet, times }, site), [site, beam, sheet, written]));
+  const test = testAsked(cell.settings, beam);
+  const { clockOffset } = cell.settings;
+  const clockUnknown = Number.isNaN(secondsAhead(clockOffset));
   const proof = useKept(
-    useAnswer(test ? () => helper().proof({ ...asked, test, events, clockOffsetSeconds }, site) : null, [
+    useAnswer(test && (() => helper().proof(test, site)), [
       site,
       beam,
       sheet,
       written,
-      test,
+      test?.test,
       events,
-      clockOffsetSeconds,
+      test?.clockOffsetSeconds,
     ]),
   );
   const found = site.beams.find(({ id }) => id === beam);
@@ -52,7 +52,7 @@ function Proof({ cell, site }: { cell: Cell<'proof'>; site: Site }) {
           value={beam}
           onChange={(id) => change({ beam: id })}
         />
-        <FileField what="log of the test" file={test} onFile={(file) => change({ test: file })} />
+        <FileField what="log of the test" file={cell.settings.test} onFile={(file) => change({ test: file })} />
         <FileField what="panel’s list" file={events} onFile={(file) => change({ events: file })} />
         {events && (
           <label class="field">
@@ -61,7 +61,7 @@ function Proof({ cell, site }: { cell: Cell<'proof'>; site: Site }) {
               inputMode="decimal"
               size={6}
               value={clockOffset}
-              aria-invalid={Number.isNaN(ahead)}
+              aria-invalid={clockUnknown}
               onInput={(event) => change({ clockOffset: event.currentTarget.value }, `${cell.id} clock`)}
             />
           </label>
@@ -73,7 +73,7 @@ function Proof({ cell, site }: { cell: Cell<'proof'>; site: Site }) {
           onFile={(file) => change({ sheet: file, times: [], ...beamOf(file, site) })}
         />
       </div>
-      {Number.isNaN(ahead) && (
+      {clockUnknown && (
         <p class="trouble">“{clockOffset}” is no number of seconds: the panel’s clock is taken as right.</p>
       )}
       {plan.is === 'refused' && <p class="trouble">{plan.why}</p>}

@@ -55,7 +55,7 @@ export {
 } from './proof/step.js';
 export type { PanelEvent, StepResult } from './proof/stepResult.js';
 export { usualSteps } from './proof/usualSteps.js';
-export type { CommissioningRecord, PointOut } from './record/commissioningRecord.js';
+export type { CommissioningRecord, FindingOut, PointOut } from './record/commissioningRecord.js';
 export { type CommissioningDay, type DayBeam, parseDay } from './record/day.js';
 export { type BeamAnswers, type RecordPieces, recordOf } from './record/recordOf.js';
 export { parseRecord, recordSchema } from './record/recordSchema.js';

@@ -2,9 +2,10 @@ import type { CommissioningRecord } from '../record/commissioningRecord.js';
 import { wallTime } from '../words/wallTime.js';
 import { footnotes } from './footnotes.js';
 import { html } from './markup.js';
-import { list } from './parts.js';
+import { list, missing } from './parts.js';
 import { aimSection } from './sections/aim.js';
 import { coveredSection } from './sections/covered.js';
+import { findingsSection } from './sections/findings.js';
 import { peopleSection } from './sections/people.js';
 import { proofSection } from './sections/proof.js';
 import { settingsSection } from './sections/settings.js';
@@ -40,18 +41,19 @@ ${proofSection(beam.proof, beam.settings, site.timeZone, notes)}
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<title>Commissioning record: ${site.name}, ${date}</title>
+<title>Commissioning record: ${site.name}${date && `, ${date}`}</title>
 <style>${{ markup: recordStyle }}</style>
 </head>
 <body>
 <header>
 <h1>Commissioning record</h1>
-<p class="lead">${site.name}. Work of ${date}; made ${wallTime(made, site.timeZone)} (${site.timeZone}); form ${record.format}.</p>
+<p class="lead">${site.name}. Work of ${date || missing('a day not written down')}; made ${wallTime(made, site.timeZone)} (${site.timeZone}); form ${record.format}.</p>
 </header>
 <main>
 ${list(remarks.map((remark) => html`<b>${remark}</b>`))}
 ${summarySection(record)}
 ${peopleSection(record)}
+${findingsSection(record)}
 <h2>Deviations and what was not done</h2>
 <h3>Deviations</h3>${list(deviations, 'none written down')}
 <h3>Not done</h3>${list(notDone, 'nothing written down')}

@@ -56,6 +56,24 @@ export interface PointOut {
   readonly words: string;
 }
 
+/** A finding that the received signal gave, and what a person found on site. */
+export interface FindingOut {
+  readonly beam: string;
+  /** The word of the cause, as in `beamkeep-diagnosis/1`. */
+  readonly cause: string;
+  readonly severity: 'note' | 'watch' | 'act';
+  readonly confidence: number;
+  readonly start: string;
+  readonly end: string;
+  readonly summary: string;
+  /** Null: nobody has looked yet. `cause` is what it was instead, where that is known. */
+  readonly onSite: {
+    readonly verdict: 'confirmed' | 'rejected' | 'relabelled';
+    readonly cause: string | null;
+    readonly note: string;
+  } | null;
+}
+
 /** Where a number comes from. */
 export interface BasisOut {
   readonly key: string;
@@ -70,7 +88,7 @@ export interface CommissioningRecord {
   readonly format: 'beamkeep-record/1';
   /** When the document was made, ISO 8601. */
   readonly made: string;
-  /** Day of the work, in the zone of the site. */
+  /** Day of the work, in the zone of the site; empty where nobody wrote it down. */
   readonly date: string;
   readonly site: {
     readonly name: string;
@@ -94,6 +112,8 @@ export interface CommissioningRecord {
     readonly lines: number;
     readonly dropped: number;
   } | null;
+  /** Findings that people judged, and those that ask for someone to go; null where no diagnosis belongs to the record. */
+  readonly findings: readonly FindingOut[] | null;
   readonly deviations: readonly string[];
   readonly notDone: readonly string[];
   readonly remarks: readonly string[];

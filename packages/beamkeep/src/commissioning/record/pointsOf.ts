@@ -1,6 +1,7 @@
 import { bearsOnResponse } from '../../site/index.js';
 import { figure } from '../words/figure.js';
 import type { BeamOut, CommissioningRecord, PointOut } from './commissioningRecord.js';
+import { impairmentAttention, impairmentMissing } from './impairmentPoints.js';
 
 /*
  * What a reader must see first: what failed or wants looking at, and what a complete record would hold and this one does
@@ -24,7 +25,7 @@ export function pointsOf(
   troubles: readonly PointOut[],
 ): Points {
   return {
-    attention: [...record.beams.flatMap(attentionOf), ...troubles],
+    attention: [...record.beams.flatMap(attentionOf), ...impairmentAttention(record), ...troubles],
     missing: [...record.beams.flatMap(missingOf), ...siteMissing(record)],
   };
 }
@@ -75,19 +76,21 @@ function missingOf({ id, aim, covered, proof, settings }: BeamOut): PointOut[] {
   return words.filter((each) => each !== false).map((each) => ({ beam: id, words: each }));
 }
 
-function siteMissing({ people, impairment, log }: Omit<CommissioningRecord, 'attention' | 'missing'>): PointOut[] {
+function siteMissing({
+  date,
+  people,
+  impairment,
+  log,
+  findings,
+}: Omit<CommissioningRecord, 'attention' | 'missing'>): PointOut[] {
+  const unseen = (findings ?? []).filter(({ severity, onSite }) => severity === 'act' && onSite === null).length;
   const words = [
+    date === '' && 'the day of the work',
     people.length === 0 && 'who did the work',
     people.length > 0 && people.every(({ licence }) => licence === null) && 'a licence of those who did the work',
-    impairment === null && 'the impairment: from when to when the system was out of service, and who was told',
-    impairment !== null && impairment.told.length === 0 && 'who was told that the system was out of service',
-    impairment !== null && impairment.until === null && 'until when the system was out of service',
-    impairment !== null && impairment.fireWatch === null && 'whether a fire watch was kept',
-    impairment !== null && impairment.returned === null && 'the return to service',
-    impairment?.returned != null &&
-      impairment.returned.told.length === 0 &&
-      'who was told that the system is back in service',
+    ...impairmentMissing(impairment),
     log === null && 'a log of the received signal after the work',
+    unseen > 0 && `a look on site at findings that ask for someone to go: ${unseen}`,
   ];
   return words.filter((each) => each !== false).map((each) => ({ beam: null, words: each }));
 }

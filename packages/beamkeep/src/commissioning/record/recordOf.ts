@@ -24,6 +24,8 @@ export interface RecordPieces {
   readonly troubles: readonly PointOut[];
   /** The received signal kept with the record. */
   readonly log: CommissioningRecord['log'];
+  /** What the log says, and what was found on site; none where it was not diagnosed. */
+  readonly findings?: CommissioningRecord['findings'];
   /** When the record is made [ms since 1970-01-01 UTC]. */
   readonly made: number;
 }
@@ -62,6 +64,7 @@ export function recordOf(day: CommissioningDay, site: Site, pieces: RecordPieces
         }
       : null,
     log: pieces.log,
+    findings: pieces.findings ?? null,
     deviations,
     notDone,
     remarks,

@@ -34,7 +34,27 @@ const settings: SchemaOf<BeamOut['settings']> = v.strictObject({
   assumed: texts,
 });
 
-/** `beamkeep-record/1`: every key is required, so that nothing can be missing without being shown as missing. */
+const finding = v.strictObject({
+  beam: v.string(),
+  cause: v.string(),
+  severity: v.picklist(['note', 'watch', 'act']),
+  confidence: v.number(),
+  start: knownInstant,
+  end: knownInstant,
+  summary: v.string(),
+  onSite: v.nullable(
+    v.strictObject({
+      verdict: v.picklist(['confirmed', 'rejected', 'relabelled']),
+      cause: v.nullable(v.string()),
+      note: v.string(),
+    }),
+  ),
+});
+
+/**
+ * `beamkeep-record/1`: every key is required, so that nothing can be missing without being shown as missing. `findings`
+ * came later: a record without them is read as one that has none.
+ */
 export const recordSchema: SchemaOf<CommissioningRecord> = v.strictObject({
   format: v.literal('beamkeep-record/1'),
   made: knownInstant,
@@ -66,6 +86,7 @@ export const recordSchema: SchemaOf<CommissioningRecord> = v.strictObject({
     }),
   ),
   log: v.nullable(v.strictObject({ from: instantSchema, to: instantSchema, lines: v.number(), dropped: v.number() })),
+  findings: v.optional(v.nullable(v.array(finding)), null),
   deviations: texts,
   notDone: texts,
   remarks: texts,

@@ -1,11 +1,14 @@
 import type { CommissioningRecord, ToldOut } from '../../record/commissioningRecord.js';
 import { wallTime } from '../../words/wallTime.js';
-import { html, type Markup } from '../markup.js';
+import { type Content, html, type Markup } from '../markup.js';
 import { list, missing, table } from '../parts.js';
+
+/** A text that people wrote; missing where they wrote none. */
+const written = (text: string | null): Content => text || missing('not written down');
 
 const tellings = (told: readonly ToldOut[]) =>
   list(
-    told.map(({ who, time }) => `${who}, ${time}`),
+    told.map(({ who, time }) => [written(who), ', ', written(time)]),
     'nobody written down',
   );
 
@@ -18,7 +21,7 @@ ${
     ? html`<p>${missing('nobody written down')}</p>`
     : table(
         ['part', 'name', 'licence'],
-        people.map(({ role, name, licence }) => [role, name, licence ?? missing('not given')]),
+        people.map(({ role, name, licence }) => [written(role), written(name), licence ?? missing('not given')]),
       )
 }
 <h2>Impairment</h2>
@@ -28,18 +31,24 @@ ${
     : html`${table(
         ['what', 'when, and by whom'],
         [
-          ['out of service from', impairment.from],
-          ['until', impairment.until ?? missing('not written down')],
+          ['out of service from', written(impairment.from)],
+          ['until', written(impairment.until)],
           [
             'fire watch',
             impairment.fireWatch
-              ? `${impairment.fireWatch.by}, ${impairment.fireWatch.from} to ${impairment.fireWatch.until ?? 'an end not written down'}`
+              ? [
+                  written(impairment.fireWatch.by),
+                  ', ',
+                  written(impairment.fireWatch.from),
+                  ' to ',
+                  impairment.fireWatch.until ?? missing('an end not written down'),
+                ]
               : missing('not written down'),
           ],
           [
             'returned to service',
             impairment.returned
-              ? `${impairment.returned.time}, ${impairment.returned.by}`
+              ? [written(impairment.returned.time), ', ', written(impairment.returned.by)]
               : missing('not written down'),
           ],
         ],
