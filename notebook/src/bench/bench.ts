@@ -9,6 +9,13 @@ import {
   textTable,
   thresholds,
 } from 'beamkeep/commissioning';
+import {
+  type BeamDiagnosis,
+  type BeamStanding,
+  beamStanding,
+  diagnoseBeams,
+  type StandingDays,
+} from 'beamkeep/diagnosis';
 import { panelEntries } from 'beamkeep/log';
 import { type ExplanationJson, explanationOf } from 'beamkeep/moments';
 import {
@@ -73,6 +80,8 @@ interface Held {
   readonly files: readonly LogFile[];
   /** For looking closer than the traces do; undefined where that cannot be. */
   readonly raw: RawFile | undefined;
+  /** What was measured of the beams, once a comparison asks for it. */
+  measured?: readonly BeamDiagnosis[] | undefined;
   /** The counting of what the settings would have signalled, once it is asked for. */
   counting?: Counting | undefined;
 }
@@ -255,6 +264,13 @@ const bench = {
   /** Stops the counting of alarms. */
   stopNuisance(): void {
     if (held?.counting) held.counting.signal.aborted = true;
+  },
+
+  /** How every beam stands at the end or the begin of this log. */
+  standings(days: StandingDays): BeamStanding[] {
+    const log = open();
+    log.measured ??= diagnoseBeams([...log.records.values()], log.site);
+    return log.measured.map((beam) => beamStanding(beam, days));
   },
 
   /** Both costs of every setting of a beam, for a nuisance that was counted before. */

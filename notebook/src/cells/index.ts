@@ -2,6 +2,7 @@ import type { Kind } from '../sheet/sheet.js';
 import { AimCell } from './aim/AimCell.js';
 import { CautionsCell } from './cautions/CautionsCell.js';
 import type { CellView } from './cellView.js';
+import { CompareCell } from './compare/CompareCell.js';
 import { CoveredCell } from './covered/CoveredCell.js';
 import { EventsCell } from './events/EventsCell.js';
 import { FindingsCell } from './findings/FindingsCell.js';
@@ -44,6 +45,11 @@ export const cellViews: { readonly [K in Kind]: CellView<K> } = {
     question: 'What do the thresholds mean?',
     about: 'thresholds in smoke, under dirt, against standards',
     View: ThresholdsCell,
+  },
+  compare: {
+    question: 'What did the visit change?',
+    about: 'two logs compared, before and after a visit',
+    View: CompareCell,
   },
   tradeoff: {
     question: 'What does each setting cost?',

@@ -153,6 +153,14 @@ export const settingsOf = {
     threshold: v.nullable(v.number()),
     delay: v.nullable(v.number()),
   }),
+  compare: v.strictObject({
+    /** Log cells, by id; null are the two nearest above. */
+    before: v.nullable(v.string()),
+    after: v.nullable(v.string()),
+    beam: v.nullable(v.string()),
+    /** How many days of either log are compared, as typed. */
+    days: v.string(),
+  }),
   cautions: v.strictObject({}),
 } as const;
 
@@ -221,6 +229,7 @@ export const freshSettings: Settings = {
     threshold: null,
     delay: null,
   },
+  compare: { before: null, after: null, beam: null, days: '30' },
   cautions: {},
 };
 
