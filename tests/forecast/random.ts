@@ -9,6 +9,7 @@ export function random(seed: number) {
   return {
     between,
     logBetween: (low: number, high: number): number => Math.exp(between(Math.log(low), Math.log(high))),
+    chance: (probability: number): boolean => uniform() < probability,
     below: (count: number): number => Math.floor(uniform() * count),
     oneOf: <T>(list: readonly [T, ...T[]]): T => list[Math.floor(uniform() * list.length)] ?? list[0],
     exponential: (): number => -Math.log(1 - uniform()),

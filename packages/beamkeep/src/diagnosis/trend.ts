@@ -1,4 +1,4 @@
-import { median } from '../statistics/index.js';
+import { median, quantile } from '../statistics/index.js';
 import { middle } from './cells.js';
 import type { Finding } from './finding.js';
 import type { Picture } from './picture.js';
@@ -11,14 +11,17 @@ export interface Trend {
   readonly loss: Float64Array;
   /** Jumps of the level, in order of time. */
   readonly breaks: readonly { readonly time: number; readonly restoration: boolean }[];
-  /** How far the daily low of the sway lies below the day's middle [dB]. */
+  /** How far the low of a day of large sway lies below that day's middle [dB]. */
   readonly dailyLow: number;
   /** Whether the loss is stated to be an aim that creeps. */
   readonly creeping: boolean;
 }
 
-/** Days from whose sway the daily low is taken. */
-const recentDays = 14;
+/** The sway of one day in ten is larger: the margin is first used up on a day of large sway, not on an ordinary one. */
+const largeSway = 0.9;
+/** Where days share no cycle: cells so deep that few lie deeper, and how many spreads of noise those lie off. */
+const deepShare = 0.97;
+const deepByNoise = 1.88;
 
 /** The slow loss to be carried on, where a finding states that it still goes on; else nothing. */
 export function trend({ parts, days, heat, view }: Picture, findings: readonly Finding[]): Trend | undefined {
@@ -27,18 +30,29 @@ export function trend({ parts, days, heat, view }: Picture, findings: readonly F
   );
   if (going.length === 0) return undefined;
   const { cells, course, cycle, steps } = parts;
-  const lows = days
-    .slice(-recentDays)
-    .filter((d) => d.toCell > d.fromCell)
-    .map((d) => {
-      const day = cycle.slice(d.fromCell, d.toCell);
-      return Math.max(...day) - median(day);
-    });
   return {
     time: Float64Array.from({ length: cells.length }, (_, c) => middle(cells, c)),
     loss: course.map((v, c) => v - (cycle[c] as number) - (heat?.season[c] ?? 0)),
     breaks: steps.map((s) => ({ time: view.trace.time[s.row] as number, restoration: s.loss < 0 })),
-    dailyLow: Math.max(0, median(lows) || 0),
+    dailyLow: Math.max(0, dailyLow(parts, days) || 0),
     creeping: going.some((f) => f.cause === 'misalignment-drift'),
   };
+}
+
+/** How far the low of a day of large sway lies below that day's middle [dB]. */
+function dailyLow({ course, cycle, cycleFitted, slow, cellNoise }: Picture['parts'], days: Picture['days']): number {
+  if (cycleFitted) {
+    const lows = days
+      .filter((d) => d.toCell > d.fromCell)
+      .map((d) => {
+        const day = cycle.slice(d.fromCell, d.toCell);
+        return Math.max(...day) - median(day);
+      });
+    return quantile(lows, largeSway);
+  }
+  const deep = quantile(
+    course.map((v, c) => v - (slow[c] as number)),
+    deepShare,
+  );
+  return deep > 0 ? Math.sqrt(Math.max(0, deep ** 2 - (deepByNoise * cellNoise) ** 2)) : 0;
 }

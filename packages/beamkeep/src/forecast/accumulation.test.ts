@@ -78,7 +78,7 @@ describe('relativeRate', () => {
     expect(relativeRate({ kind: 'ceiling', at: 2 }, 3)).toBe(0);
   });
   it('makes obscuration grow steadily: dB a percent rise by 1 / (1 - o)', () =>
-    expect(relativeRate({ kind: 'obscuration' }, 10 * Math.log10(1 / 0.8))).toBeCloseTo(1 / 0.8, 12));
+    expect(relativeRate({ kind: 'obscuration', share: 1 }, 10 * Math.log10(1 / 0.8))).toBeCloseTo(1 / 0.8, 12));
   it('makes a creeping aim go with the root: loss with the square of time', () =>
     expect(relativeRate({ kind: 'creep' }, 0.36) / relativeRate({ kind: 'creep' }, 0.09)).toBeCloseTo(2, 12));
 });

@@ -4,11 +4,13 @@ import type { ClockedReadings } from './readings.js';
 /*
  * How dirt gathers, as a family of laws, and how well one of them explains what was read.
  *
- * Grains settle independently of those already there, so each takes its share of what light is left: the loss in dB
- * grows at a steady rate, where obscuration bends over. About that rate
+ * Grains that settle independently of those already there each take their share of what light is left: the loss in dB
+ * grows at a steady rate, where obscuration bends over. Those who keep solar panels let obscuration itself grow steadily
+ * (pvlib.soiling.kimber; RdTools after Deceglie, Micheli and Muller, 2018). Measured mirrors under one sky (M. Cholette,
+ * mirror_soiling_data, 2023) do not part the two, so both are laws here, and one half-way. About that rate
  *
  *     gain of a day = rate · shape(loss) · (1 + wander) + bursts     days counted by the soiling clock
- *     shape         = 1, or falling to 0 at a ceiling (dust comes off as fast as it settles), or rising
+ *     shape         = 1, or falling to 0 at a ceiling (dust comes off as fast as it settles), or rising with the loss
  *     wander        = weeks dirtier than others, forgotten over `memory` days
  *     bursts        = dirt that comes now and then, in lumps of about `burst` dB
  *     reading       = loss + noise of a daily median
@@ -25,8 +27,8 @@ export type Shape =
   | { readonly kind: 'steady' }
   /** Falls evenly to nothing at a ceiling [dB]. */
   | { readonly kind: 'ceiling'; readonly at: number }
-  /** It is obscuration that grows steadily, so the loss in dB does so faster and faster. */
-  | { readonly kind: 'obscuration' }
+  /** It is obscuration that grows steadily (share 1), so the loss in dB does so faster and faster; below 1: in part. */
+  | { readonly kind: 'obscuration'; readonly share: number }
   /** An aim that creeps away steadily: loss goes with the square of the angle, its rate with the angle. */
   | { readonly kind: 'creep' };
 
@@ -58,7 +60,7 @@ export interface Explanation {
 /** Relative rate at an amount of dirt [dB, 0 or more], before scaling. */
 export function relativeRate(shape: Shape, soil: number): number {
   if (shape.kind === 'ceiling') return Math.max(0, 1 - soil / shape.at);
-  if (shape.kind === 'obscuration') return 10 ** (soil / 10);
+  if (shape.kind === 'obscuration') return 10 ** ((shape.share * soil) / 10);
   if (shape.kind === 'creep') return Math.sqrt(Math.max(soil, leastCreep));
   return 1;
 }

@@ -12,6 +12,8 @@ import type { ClockedReadings } from './readings.js';
 export interface Course {
   /** Loss to be reached [dB]. */
   readonly level: number;
+  /** How far that level may be off [dB]. */
+  readonly spread: number;
   /** How far to look [days after the last reading]. */
   readonly horizon: number;
   /** How many futures. */
@@ -39,7 +41,9 @@ export function firstPassages(
   return passages.sort();
 }
 
-function firstPassage(law: WeighedLaw, readings: ClockedReadings, { level, horizon }: Course, draw: Draws): number {
+function firstPassage(law: WeighedLaw, readings: ClockedReadings, course: Course, draw: Draws): number {
+  const { horizon } = course;
+  const level = course.level + course.spread * draw.normal();
   const { clock, pilot, ground } = readings;
   const from = readings.days.at(-1)?.at ?? 0;
   let { loss, departure, rate } = drawnState(law, draw);

@@ -96,6 +96,47 @@ describe('forecastMargin', () => {
     const wild = forecastMargin(noons(60, (at) => 0.02 * at + (at === 31 ? 3 : 0)));
     expect(Math.abs(days(wild?.median) - days(plain?.median))).toBeLessThan(1);
   });
+  it('holds the day whether dB or obscuration grow steadily', () => {
+    const obscured = (at: number): number => -10 * Math.log10(1 - 0.0035 * at); // 35 % after 100 days
+    const forecast = forecastMargin(noons(60, obscured));
+    expect(days(forecast?.low)).toBeLessThan(100);
+    expect(days(forecast?.high)).toBeGreaterThan(100);
+    expect(Math.abs(days(forecast?.median) - 100)).toBeLessThan(5);
+  });
+  it('hears of both laws where the days are too uneven to part them', () => {
+    const draw = draws(7);
+    let loss = 0;
+    const uneven = Array.from({ length: 40 }, () => (loss += 0.02 * Math.exp(0.6 * draw.normal() - 0.18)));
+    const forecast = forecastMargin(noons(40, (at) => uneven[at] as number));
+    const rate = loss / 40;
+    const steady = 39 + (1.871 - loss) / rate;
+    const obscured = 39 + (40 * (0.35 - (1 - 10 ** (-loss / 10)))) / (1 - 10 ** (-loss / 10));
+    expect(days(forecast?.low)).toBeLessThan(obscured);
+    expect(days(forecast?.high)).toBeGreaterThan(steady);
+  });
+  it('law: the faster the dirt, the sooner the day', () => {
+    const slope = fc.double({ min: 0.01, max: 0.035, noNaN: true });
+    fc.assert(
+      fc.property(slope, fc.double({ min: 1.1, max: 1.6, noNaN: true }), (rate, times) => {
+        const [slow, fast] = [rate, rate * times].map((one) => forecastMargin(noons(40, (at) => one * at)));
+        if (!slow || !fast) return;
+        expect(fast.median).toBeLessThan(slow.median);
+      }),
+      { seed: 2, numRuns: 15 },
+    );
+  });
+  it('law: days lost and readings missing change no number into none', () => {
+    const holes = fc.uniqueArray(fc.integer({ min: 0, max: 59 }), { maxLength: 30 });
+    fc.assert(
+      fc.property(holes, (missing) => {
+        const forecast = forecastMargin(noons(60, (at) => (missing.includes(at) ? Number.NaN : 0.02 * at)));
+        expect(forecast).not.toBeNull();
+        for (const instant of [forecast?.low, forecast?.median]) expect(Number.isFinite(instant)).toBe(true);
+        expect(Math.abs(days(forecast?.median) - 93.5)).toBeLessThan(6);
+      }),
+      { seed: 3, numRuns: 15 },
+    );
+  });
   it('law: low, median and high are in order, and the same seed gives the same', () => {
     const slope = fc.double({ min: 0.003, max: 0.05, noNaN: true });
     const threshold = fc.integer({ min: 20, max: 60 });

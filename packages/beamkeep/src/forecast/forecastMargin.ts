@@ -19,7 +19,7 @@ export interface ForecastInput {
   readonly dailyLow: number;
   /** Alarm threshold [%] and compensation of the beam. */
   readonly beam: Pick<Beam, 'alarmThreshold' | 'compensation'>;
-  /** Whether the aim is known to creep, so that loss may speed up; dirt alone does not. */
+  /** Whether the aim is known to creep, so that loss may speed up more than dirt alone does. */
   readonly creeping?: boolean;
   /** Of the futures drawn; the same seed gives the same forecast. */
   readonly seed?: number;
@@ -45,6 +45,9 @@ const mostDays = 400;
 /** How far a record bears a look ahead: ten times its length, at most ten years. */
 const horizonTimes = 10;
 const horizonDays = 3652;
+/** How far the level that ends the margin may be off: the clean-air reading [dB], and the daily low, as a share of it. */
+const levelSpread = 0.02;
+const lowSpread = 0.3;
 const futures = 600;
 /** A rate that many times the mean will not be kept up over a horizon. */
 const mostHaste = 4;
@@ -55,7 +58,8 @@ const mostHaste = 4;
  * @returns null where no trend bears a forecast: a record under a week, no growth beyond the noise, growth that levels
  * off, or a day further off than ten times the record. Where the margin is gone already: the day on which that was so.
  *
- * Many laws of growth (steady, towards a ceiling, by bursts, on work days, with dirtier and cleaner weeks) are weighed
+ * Many laws of growth (steady in dB or in obscuration, towards a ceiling, by bursts, on work days, with dirtier and cleaner
+ * weeks) are weighed
  * by how well they explain the daily losses since the last restoration and, for the rate alone, before it; futures are
  * drawn from all of them. The growth is taken to go on as before: a change of what is done in the hall is not foreseen.
  */
@@ -75,7 +79,8 @@ export function forecastMargin(input: ForecastInput): MarginForecast | null {
   if (last.loss + mostHaste * plain.pilot * horizon < level) return null;
   const clock = clocked(plain);
   const laws = weighedLaws(clock, input.creeping ?? false);
-  const passages = firstPassages(laws, clock, { level, horizon, futures }, draws(input.seed ?? 1));
+  const spread = Math.hypot(levelSpread, lowSpread * input.dailyLow);
+  const passages = firstPassages(laws, clock, { level, spread, horizon, futures }, draws(input.seed ?? 1));
   const instant = (share: number): number => (last.at + (passages[Math.floor(share * futures)] as number)) * day;
   if (instant(0.5) === Number.POSITIVE_INFINITY) return null;
   const high = instant(0.9);

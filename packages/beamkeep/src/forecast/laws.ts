@@ -17,28 +17,40 @@ export interface WeighedLaw extends Law, Explanation {
 /** A list of choices, each with how far it is believed in before anything is read. */
 type Beliefs<T> = readonly (readonly [choice: T, belief: number])[];
 
-const ceilings = [1.04, 1.08, 1.13, 1.2, 1.3, 1.45, 1.65, 1.9, 2.3, 3, 5]; // as multiples of the most dirt read so far
+/** Ceilings that are thought of, as multiples of the most dirt read so far: the nearer, the better the readings tell. */
+const ceilings = [1.03, 1.05, 1.08, 1.11, 1.15, 1.2, 1.27, 1.36, 1.48, 1.65, 1.9, 2.3, 3, 5];
+const ceilingBelief = 0.15 / Math.log(5); // even in the logarithm of the ceiling: a far one is as likely as a near one
+/**
+ * Neither physics nor measurement has settled whether dB or obscuration grow steadily, and the days themselves often do
+ * not: believing in both costs a beam of the one kind little and saves a beam of the other.
+ */
 const dirtShapes = (most: number): Beliefs<Shape> => [
-  [{ kind: 'steady' }, 0.78],
-  [{ kind: 'obscuration' }, 0.06],
-  ...ceilings.map((times) => [{ kind: 'ceiling', at: times * most }, 0.16 / ceilings.length] as const),
+  [{ kind: 'steady' }, 0.4],
+  [{ kind: 'obscuration', share: 0.5 }, 0.1],
+  [{ kind: 'obscuration', share: 1 }, 0.35],
+  ...ceilings.map(
+    (times, k) =>
+      [{ kind: 'ceiling', at: times * most }, ceilingBelief * Math.log(times / (ceilings[k - 1] ?? 1))] as const,
+  ),
 ];
 const creepShapes: Beliefs<Shape> = [
   [{ kind: 'creep' }, 0.6],
   [{ kind: 'steady' }, 0.4],
 ];
 const wanders: Beliefs<number> = [
-  [0.07, 0.3],
-  [0.2, 0.45],
-  [0.4, 0.25],
+  [0.03, 0.25],
+  [0.1, 0.3],
+  [0.22, 0.3],
+  [0.45, 0.15],
 ];
 const memories = [3, 15]; // days
 const bursts: Beliefs<number> = [
-  [0, 0.35],
-  [0.005, 0.25],
+  [0, 0.2],
+  [0.001, 0.15],
+  [0.005, 0.2],
   [0.03, 0.15],
   [0.12, 0.15],
-  [0.5, 0.1],
+  [0.5, 0.15],
 ];
 
 /** Laws of less belief than this change no forecast. */
@@ -47,7 +59,7 @@ const leastWeight = 1e-4;
 /**
  * Every law of the family with its share of belief, those of next to none left out.
  *
- * @param creeping whether the aim is known to creep: dirt alone never speeds up
+ * @param creeping whether the aim is known to creep: that speeds up by a law of its own
  */
 export function weighedLaws(readings: ClockedReadings, creeping: boolean): WeighedLaw[] {
   const shapes = creeping ? creepShapes : dirtShapes(readings.soil.reduce((most, soil) => Math.max(most, soil), 0));
