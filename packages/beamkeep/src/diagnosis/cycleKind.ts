@@ -88,8 +88,8 @@ function ups(x: Float64Array): number {
 const flattest = 0.53;
 const raggedest = 2.5;
 /** By day, one smooth hump may be shorter: the sun on a roof for some hours. */
-const flattestByDay = 0.7;
-const smoothByDay = 1.3;
+const flattestByDay = 0.83;
+const smoothByDay = 1.4;
 
 /**
  * Whether the daily repetition may be taken for movement, so far as its shape tells: mist dips in the coldest hours and

@@ -38,7 +38,7 @@ const mistyNights = 4;
 const coldest = 5;
 
 /** Kinds that come again, in which one excursion may be mistaken for another. */
-const recurring: readonly Kind[] = ['film', 'dust', 'light', 'slow'];
+const recurring: readonly Kind[] = ['film', 'dust', 'light', 'load', 'slow'];
 
 /** What most of the family are taken for: a single dip of a dusty morning may look smooth, its like do not. */
 function agreed({ family }: Unsorted, alone: ReadonlyMap<Excursion, Kind>, e: Excursion): Kind {
@@ -73,6 +73,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   }
   const climb = climbIn(picture, e);
   if (!recurs && (climb !== undefined || growsAsSmoke(picture, e))) return 'smoke';
+  if (isLoad(picture, e, f)) return 'load';
   // The sun keeps to its minute from day to day, work only to its hours.
   const byDay = at > 4 && at < 20.5;
   if (byDay && sharp && f !== undefined && f.otherDays >= 3 && f.hoursApart < 0.6 && !f.oneWeekday) return 'light';
@@ -168,6 +169,17 @@ const isSwitched = (e: Excursion, f: Family | undefined): boolean =>
 /** Other days on which a load must have come, and the most light that it takes. */
 const loadDays = 6;
 const shallow = 0.3;
+
+/** A structure under a load: steps down and up too shallow for an object, flat between, again and again. */
+const isLoad = ({ view }: Unsorted, e: Excursion, f: Family | undefined): boolean =>
+  f !== undefined &&
+  f.otherDays >= loadDays &&
+  e.bottom < shallow &&
+  e.bottom > 6 * view.sampleNoise &&
+  e.deepSamples > 3 &&
+  e.onsetRows <= 2 &&
+  e.recoveryRows <= 2 &&
+  e.unevenness <= Math.max(0.12, (2.5 * view.sampleNoise) / e.bottom);
 
 /** Above 0 for a smooth dip of hours about the coldest hours; measured on simulated mist and dust. */
 function filmScore(e: Excursion, at: number): number {
