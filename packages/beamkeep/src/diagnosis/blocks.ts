@@ -88,7 +88,7 @@ function isUsual({ trace }: View, from: number, to: number, middle: number, besi
 /** Places where the level changes by a tenth or more between one handful of samples and the next. */
 function sharpEdges(view: View): Edge[] {
   const { level } = view.trace;
-  const n = level.length;
+  const n = Math.max(level.length, 2 * handful);
   const dark = Math.max(0.01, 2 * view.sampleNoise);
   const least = Math.max(0.1, 8 * view.sampleNoise);
   const edges: Edge[] = [];
@@ -97,9 +97,10 @@ function sharpEdges(view: View): Edge[] {
     const b = median(level.subarray(i + 1, i + 1 + handful));
     return Math.log(Math.max(b, dark) / Math.max(a, dark));
   };
-  for (let i = handful; i + handful < n; i++) {
+  for (let i = handful - 1; ; ) {
     // A quick look first: most rows have no edge near them.
-    if (Math.abs((level[i + 1] as number) - (level[i - 1] as number)) < least * 0.7) continue;
+    i = nextChange(level, i + 1, n - handful, least * 0.7);
+    if (i === n - handful) return edges;
     const here = change(i);
     if (Math.abs(here) < least) continue;
     const last = edges.at(-1);
@@ -107,5 +108,12 @@ function sharpEdges(view: View): Edge[] {
       if (Math.abs(here) > Math.abs(last.change)) edges[edges.length - 1] = { row: i, change: here };
     } else edges.push({ row: i, change: here });
   }
-  return edges;
+}
+
+/** First row from `from` on about which the level changes by `least`; `to` where there is none. */
+function nextChange(level: Float64Array, from: number, to: number, least: number): number {
+  for (let i = from; i < to; i++) {
+    if (!(Math.abs((level[i + 1] as number) - (level[i - 1] as number)) < least)) return i;
+  }
+  return to;
 }

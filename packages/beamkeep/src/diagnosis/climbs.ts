@@ -34,11 +34,9 @@ export function findClimbs(view: View, left: Float64Array, raised: Float32Array)
   let sum = 0;
   let most = 0;
   let top = 0;
-  const close = () => {
-    if (most > 0) {
-      const climb = measure(view, smooth, left, start, top, raised[top] as number);
-      if (climb !== undefined) climbs.push(climb);
-    }
+  const close = (start: number, top: number) => {
+    const climb = measure(view, smooth, left, start, top, raised[top] as number);
+    if (climb !== undefined) climbs.push(climb);
   };
   for (let i = 1; i < n; i++) {
     const minutes = ((time[i] as number) - (time[i - 1] as number)) / 60_000;
@@ -48,14 +46,14 @@ export function findClimbs(view: View, left: Float64Array, raised: Float32Array)
       top = i;
     }
     if (sum <= 0 || sum < 0.3 * most) {
-      close();
+      if (most > 0) close(start, top);
       sum = 0;
       most = 0;
       start = i;
       top = i;
     }
   }
-  close();
+  if (most > 0) close(start, top);
   return climbs;
 }
 

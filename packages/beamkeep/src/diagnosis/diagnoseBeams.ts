@@ -58,9 +58,7 @@ function diagnoseBeam(record: BeamRecord, beam: Beam, site: Site): BeamDiagnosis
       return weighed === undefined ? [] : [worded({ ...claim, ...weighed }, cause, seen.to, visits)];
     }),
   );
-  let counted = 0;
-  for (const n of record.trace.count) counted += n;
-  const samples = record.logged ?? counted;
+  const samples = record.logged ?? total(record.trace.count);
   return {
     id: beam.id,
     from: seen.from,
@@ -69,6 +67,12 @@ function diagnoseBeam(record: BeamRecord, beam: Beam, site: Site): BeamDiagnosis
     findings: findings.sort((a, b) => a.start - b.start || a.end - b.end || a.cause.localeCompare(b.cause)),
     picture: whole,
   };
+}
+
+function total(counts: Uint32Array): number {
+  let sum = 0;
+  for (let i = 0; i < counts.length; i++) sum += counts[i] as number;
+  return sum;
 }
 
 function worded(claim: Claim, cause: (typeof causes)[number], last: number, visits: readonly Visit[]): Finding {

@@ -142,15 +142,7 @@ function runsOf(
 ): { from: number; to: number }[] {
   const n = depth.length;
   const runs: { from: number; to: number }[] = [];
-  let i = 0;
-  while (i < n) {
-    const factor = raised === undefined ? 1 : (raised[i] as number);
-    const s = sign * (smooth[i] as number);
-    const d = sign * (depth[i] as number);
-    if (!(s > low * factor || d > spike * factor)) {
-      i++;
-      continue;
-    }
+  for (let i = nextOff(0); i < n; i = nextOff(i)) {
     const from = i;
     let passed = false;
     let last = i;
@@ -171,6 +163,16 @@ function runsOf(
     else runs.push(run);
   }
   return runs;
+
+  /** First row from `row` on beyond the low bound. */
+  function nextOff(row: number): number {
+    let i = row;
+    for (; i < n; i++) {
+      const factor = raised === undefined ? 1 : (raised[i] as number);
+      if (sign * (smooth[i] as number) > low * factor || sign * (depth[i] as number) > spike * factor) break;
+    }
+    return i;
+  }
 }
 
 /** Moves the ends of a run to the samples that are themselves off: a median reaches further than the event. */

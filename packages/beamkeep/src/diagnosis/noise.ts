@@ -17,35 +17,52 @@ export function sampleNoise(trace: Trace, quantum: number): number {
   const { level, spread, count } = trace;
   const n = level.length;
   const stride = Math.max(1, Math.floor(n / mostPairs));
-  const room = new Float64Array(Math.ceil(n / stride));
-  let stepsSeen = 0;
-  let rowsSeen = 0;
-  for (let i = stride; i < n; i += stride) {
-    // Steps from the beginning on, spreads from the end back: together they are no more than the rows looked at.
-    if ((count[i] as number) > 2) room[room.length - ++rowsSeen] = spread[i] as number;
-    else if ((count[i - 1] as number) <= 2) {
-      room[stepsSeen++] = Math.abs((level[i] as number) - (level[i - 1] as number));
-    }
-  }
-  const steps = room.subarray(0, stepsSeen);
-  const within = room.subarray(room.length - rowsSeen);
+  const steps = stepsOf(level, count, stride);
+  const within = spreadsOf(spread, count, stride);
   // A coarse scale holds most neighbours equal: their median says 0, so the mean of the calmer part stands in.
   const calm = steps.length > 0 ? quantile(steps, 0.9) : 0;
-  let sum = 0;
-  let kept = 0;
-  for (const s of steps) {
-    if (s > calm) continue;
-    sum += s * s;
-    kept++;
-  }
   const fromSteps =
     steps.length === 0
       ? Number.NaN
-      : Math.max(median(steps) / madOfNormal, (kept > 0 ? Math.sqrt(sum / kept) : 0) / 1.2) / Math.SQRT2;
+      : Math.max(median(steps) / madOfNormal, rootMeanBelow(steps, calm) / 1.2) / Math.SQRT2;
   const fromRows = within.length > 0 ? median(within) : Number.NaN;
   const noise = Number.isNaN(fromSteps) ? fromRows : Number.isNaN(fromRows) ? fromSteps : Math.min(fromSteps, fromRows);
   const step = quantum / Math.sqrt(12);
   return Math.max(Number.isNaN(noise) ? 0 : noise, step, 1e-5);
+}
+
+/** Sizes of the steps between neighbouring single samples, at every so many-th row. */
+function stepsOf(level: Float64Array, count: Uint32Array, stride: number): Float64Array {
+  const steps = new Float64Array(Math.ceil(level.length / stride));
+  let seen = 0;
+  for (let i = stride; i < level.length; i += stride) {
+    if ((count[i] as number) > 2 || (count[i - 1] as number) > 2) continue;
+    steps[seen++] = Math.abs((level[i] as number) - (level[i - 1] as number));
+  }
+  return steps.subarray(0, seen);
+}
+
+/** Spreads of the rows that hold several samples. */
+function spreadsOf(spread: Float32Array, count: Uint32Array, stride: number): Float64Array {
+  const spreads = new Float64Array(Math.ceil(spread.length / stride));
+  let seen = 0;
+  for (let i = stride; i < spread.length; i += stride) {
+    if ((count[i] as number) > 2) spreads[seen++] = spread[i] as number;
+  }
+  return spreads.subarray(0, seen);
+}
+
+/** Root of the mean square of the values up to a limit; 0 of none. */
+function rootMeanBelow(values: Float64Array, limit: number): number {
+  let sum = 0;
+  let kept = 0;
+  for (let i = 0; i < values.length; i++) {
+    const value = values[i] as number;
+    if (value > limit) continue;
+    sum += value * value;
+    kept++;
+  }
+  return kept > 0 ? Math.sqrt(sum / kept) : 0;
 }
 
 /**

@@ -55,29 +55,34 @@ export function respondToTrace(
   const seen = equipmentView(beam);
   const { alarmThreshold, faultThreshold, hysteresis } = beam;
   const clear = Math.min(clearBelow(alarmThreshold), Math.min(alarmThreshold, faultThreshold) - hysteresis);
-  // Of clear rows that follow each other with nothing under way, only the first and the last can matter.
-  let idle = false;
-  let left = Number.NaN;
-  const feed = (row: number, obscuration: number) => {
+  const feed = (row: number) => {
+    const obscuration = seen(trace.level[row] as number);
     feedRow(settled, trace, row, obscuration);
     feedRow(smoke, trace, row, obscuration);
-  };
-  for (let row = 0; row < trace.time.length; row++) {
-    const obscuration = seen(trace.level[row] as number);
-    const isClear = !reached(obscuration, clear);
-    if (isClear && idle) left = obscuration;
-    else {
-      if (!Number.isNaN(left)) feed(row - 1, left);
-      left = Number.NaN;
-      feed(row, obscuration);
-      idle = isClear && settled.due() === Number.POSITIVE_INFINITY && smoke.due() === Number.POSITIVE_INFINITY;
-    }
     last = trace.until[row] as number;
+  };
+  const idle = () => settled.due() === Number.POSITIVE_INFINITY && smoke.due() === Number.POSITIVE_INFINITY;
+  for (let row = 0; row < trace.time.length; row++) {
+    feed(row);
+    if (!idle()) continue;
+    // Of clear rows that follow each other with nothing under way, only the first and the last can matter.
+    const end = clearUntil(trace.level, row, seen, clear);
+    if (end > row + 1) {
+      row = end - 1;
+      feed(row);
+    }
   }
   settled.advance(last);
   smoke.advance(last);
   if (!Number.isNaN(open)) close();
   return { changes, fires };
+}
+
+/** First row from `from` on whose obscuration is not below a threshold. */
+function clearUntil(level: Float64Array, from: number, seen: (level: number) => number, threshold: number): number {
+  let row = from;
+  while (row < level.length && !reached(seen(level[row] as number), threshold)) row++;
+  return row;
 }
 
 /** Feeds one row: its first sample, those at which a delay may be over, and its last. */

@@ -20,12 +20,12 @@ export const dataGap: Cause = {
 function missing({ view }: Picture): Claim[] {
   const { time, until } = view.trace;
   const claims: Claim[] = [];
-  for (let i = 1; i < time.length; i++) {
+  for (let i = nextPause(time, until, 1); i < time.length; i = nextPause(time, until, i + 1)) {
     const start = until[i - 1] as number;
     const end = time[i] as number;
     const length = end - start;
     const lost = length / view.interval - 1;
-    if (length < leastTime || lost < leastSamples - 0.5) continue;
+    if (lost < leastSamples - 0.5) continue;
     claims.push({
       start,
       end,
@@ -36,6 +36,13 @@ function missing({ view }: Picture): Claim[] {
     });
   }
   return claims;
+}
+
+/** First row from `from` on that begins so long after the one before that it may be a gap; their number where none does. */
+function nextPause(time: Float64Array, until: Float64Array, from: number): number {
+  let row = from;
+  while (row < time.length && (time[row] as number) - (until[row - 1] as number) < leastTime) row++;
+  return row;
 }
 
 /** Runs of one value, longer than this beam's noise and scale could give by chance. */
