@@ -2,7 +2,8 @@
 // a question to the reader, and a number to be reached would be answered by tests that ask nothing. Whether the tests
 // bite is measured by `npm run mutate`.
 //
-//   npm run coverage
+//   npm run coverage            the tests beside the library's files, and those of logs, diagnosis and published cases
+//   npm run coverage -- PATH…   the tests below these paths
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { relative } from 'node:path';
@@ -11,16 +12,17 @@ import { fileURLToPath } from 'node:url';
 const root = fileURLToPath(new URL('..', import.meta.url));
 const source = `${root}packages/beamkeep/src`;
 const folder = 'node_modules/.cache/coverage';
+const [...asked] = process.argv.slice(2);
+const usual = ['packages/beamkeep/src', 'tests/published', 'tests/log', 'tests/diagnosis'];
 const { status } = spawnSync(
   'npx',
   [
     'vitest run --config tests/vitest.config.ts --reporter=./tests/closingLine.ts --silent',
     '--coverage.enabled --coverage.provider=v8 --coverage.reporter=json-summary',
     `--coverage.reportsDirectory=${folder} --coverage.include=packages/beamkeep/src/**`,
-    'packages/beamkeep/src tests/published tests/log tests/diagnosis',
   ]
-    .join(' ')
-    .split(' '),
+    .flatMap((words) => words.split(' '))
+    .concat(asked.length > 0 ? asked : usual),
   { cwd: root, stdio: 'inherit' },
 );
 

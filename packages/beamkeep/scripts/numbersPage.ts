@@ -58,3 +58,14 @@ export function numbersPage(): string {
   });
   return [head, ...tables].join('\n');
 }
+
+/** The same for programs. */
+export const numbersJson = (): string =>
+  `${JSON.stringify(
+    {
+      format: 'beamkeep-numbers/1',
+      numbers: collected.map(({ topic, name, figure }) => ({ topic, name, ...figure })),
+    },
+    null,
+    1,
+  )}\n`;

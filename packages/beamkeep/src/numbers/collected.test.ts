@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { describe, expect, expectTypeOf, it } from 'vitest';
-import { numbersPage } from '../../scripts/numbersPage.js';
+import { numbersJson, numbersPage } from '../../scripts/numbersPage.js';
 import { collected } from './collected.js';
 import type { Sourced } from './index.js';
 import * as index from './index.js';
@@ -59,9 +59,10 @@ describe('the table of constants', () => {
   });
 });
 
-describe('docs/numbers.md', () => {
+describe('docs/numbers.md and numbers.json', () => {
   it('is what the table says; if not: node packages/beamkeep/scripts/writeNumbersPage.mjs', async () => {
     const page = await readFile(new URL('../../docs/numbers.md', import.meta.url), 'utf8');
     expect(page).toBe(numbersPage());
+    expect(await readFile(new URL('../../docs/numbers.json', import.meta.url), 'utf8')).toBe(numbersJson());
   });
 });

@@ -12,6 +12,7 @@ import { proveCommand } from './prove.js';
 import { recordCommand } from './record.js';
 import { respondCommand } from './respond.js';
 import { simulateCommand } from './simulate.js';
+import { sourcesCommand } from './sources.js';
 import { thresholdsCommand } from './thresholds.js';
 import { tradeoffCommand } from './tradeoff.js';
 
@@ -32,4 +33,5 @@ export const commands: readonly CommandMaker[] = [
   proveCommand,
   coverScaleCommand,
   recordCommand,
+  sourcesCommand,
 ];
