@@ -90,6 +90,11 @@ describe('findings as files', () => {
     expect(csv.bytes.toString()).not.toMatch(/(^|,)"?[=+@]/m);
     const json = await saved(page, page.getByRole('button', { name: 'Save as JSON' }));
     expect(JSON.parse(json.bytes.toString())).toMatchObject({ format: 'beamkeep-diagnosis/1' });
+    const reduced = await saved(page, page.getByRole('button', { name: 'Save the reduced log' }));
+    expect(reduced.name).toBe('11 - reduced log.csv');
+    const lines = reduced.bytes.toString().trimEnd().split('\r\n');
+    expect(lines).toHaveLength(1 + 2 * 14_400);
+    expect(lines[1]).toMatch(/^"'=HYPERLINK\(""x""\)",2027-06-01T00:00:00\.000Z,/);
     await close();
   });
 });

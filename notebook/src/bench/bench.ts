@@ -40,6 +40,7 @@ import { canBeRefined, type RawFile, rawFile } from './rawSamples.js';
 import type { BeamSignalled, Line, LogFile, Progress, Reading, SmallFile, TableRow, Window } from './reading.js';
 import { readingOf } from './readingOf.js';
 import { type RecordAsked, type RecordTold, recordTold } from './recordTold.js';
+import { reducedLog } from './reducedLog.js';
 import { scaled } from './scaled.js';
 import { signalled } from './signalled.js';
 import { type SiteZone, siteZone } from './siteZone.js';
@@ -264,6 +265,11 @@ const bench = {
   /** Stops the counting of alarms. */
   stopNuisance(): void {
     if (held?.counting) held.counting.signal.aborted = true;
+  },
+
+  /** The log as it is reckoned with, condensed, as a table. */
+  reducedLog(): Blob {
+    return new Blob([...reducedLog(open().records.values())], { type: 'text/csv' });
   },
 
   /** How every beam stands at the end or the begin of this log. */

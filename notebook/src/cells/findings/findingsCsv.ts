@@ -1,4 +1,5 @@
 import type { Reading } from '../../bench/reading.js';
+import { csvCell } from '../../parts/csvCell.js';
 import type { VerdictOnFinding } from '../../sheet/sheet.js';
 import { verdictKey } from './verdictKey.js';
 
@@ -20,10 +21,7 @@ const columns = [
 ] as const;
 
 /**
- * The findings as CSV (RFC 4180), one line each, times in UTC.
- *
- * Texts can come from a log or a site file, and spreadsheets run a cell that begins like a formula: such a cell is
- * led by an apostrophe, which makes it text.
+ * The findings as CSV (RFC 4180), one line each, times in UTC; no cell of it is a formula (`csvCell`).
  */
 export function findingsCsv({ beams }: Reading, verdicts: Readonly<Record<string, VerdictOnFinding>>): string {
   const lines = beams
@@ -51,11 +49,4 @@ export function findingsCsv({ beams }: Reading, verdicts: Readonly<Record<string
         .join(',');
     });
   return `${[columns.join(','), ...lines].join('\r\n')}\r\n`;
-}
-
-/** A cell of CSV: numbers as they are, texts quoted where they must be and never a formula. */
-export function csvCell(value: string | number | boolean): string {
-  if (typeof value !== 'string') return String(value);
-  const harmless = /^[=+\-@\t\r\n＝＋－＠]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(harmless) ? `"${harmless.replace(/"/g, '""')}"` : harmless;
 }

@@ -1,7 +1,11 @@
 import { useSignal } from '@preact/signals';
+import type { Remote } from 'comlink';
 import { useRef } from 'preact/hooks';
+import type { Bench } from '../../bench/bench.js';
 import type { Reading } from '../../bench/reading.js';
+import { fileName } from '../../parts/fileName.js';
 import { Scroll } from '../../parts/Scroll.js';
+import { saveBlob } from '../../parts/saveText.js';
 import { set } from '../../sheet/edits.js';
 import type { Cell, Settings } from '../../sheet/sheet.js';
 import { type Desk, deskOf } from '../../state/desk.js';
@@ -125,7 +129,7 @@ function Standing({ cell, desk }: { cell: Cell<'log'>; desk: Desk }) {
     case 'unsited':
       return <SiteForm cell={cell} files={state.files} />;
     case 'read':
-      return <Held cell={cell} reading={state.reading} />;
+      return <Held cell={cell} reading={state.reading} bench={state.bench} />;
   }
 }
 
@@ -163,7 +167,7 @@ function ReadingOn({ desk }: { desk: Desk }) {
 }
 
 /** What the log holds, once it is read. */
-function Held({ cell, reading }: { cell: Cell<'log'>; reading: Reading }) {
+function Held({ cell, reading, bench }: { cell: Cell<'log'>; reading: Reading; bench: Remote<Bench> }) {
   const { site, beams, input, names } = reading;
   const dates = siteDates(site.timeZone);
   const dropped = input.dropped > 0 ? `${counted(input.dropped)} lines could not be used` : 'every line was used';
@@ -213,6 +217,16 @@ function Held({ cell, reading }: { cell: Cell<'log'>; reading: Reading }) {
           </tbody>
         </table>
       </Scroll>
+      <div class="buttons" data-screen>
+        <button
+          type="button"
+          onClick={() =>
+            void bench.reducedLog().then((table) => saveBlob(fileName([site.name, 'reduced log'], 'csv'), table))
+          }
+        >
+          Save the reduced log
+        </button>
+      </div>
       <InputNotes reading={reading} />
       <SiteOf cell={cell} settings={cell.settings} />
     </>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { csvCell } from './findingsCsv.js';
+import { csvCell } from './csvCell.js';
 
 describe('csvCell', () => {
   it('quotes what CSV would take for its own', () => {
