@@ -22,12 +22,13 @@ const ceilings = [1.03, 1.05, 1.08, 1.11, 1.15, 1.2, 1.27, 1.36, 1.48, 1.65, 1.9
 const ceilingBelief = 0.15 / Math.log(5); // even in the logarithm of the ceiling: a far one is as likely as a near one
 /**
  * Neither physics nor measurement has settled whether dB or obscuration grow steadily, and the days themselves often do
- * not: believing in both costs a beam of the one kind little and saves a beam of the other.
+ * not: believing in both costs a beam of the one kind little and saves a beam of the other. Grains that block light each for
+ * themselves speak for dB.
  */
 const dirtShapes = (most: number): Beliefs<Shape> => [
-  [{ kind: 'steady' }, 0.4],
+  [{ kind: 'steady' }, 0.5],
   [{ kind: 'obscuration', share: 0.5 }, 0.1],
-  [{ kind: 'obscuration', share: 1 }, 0.35],
+  [{ kind: 'obscuration', share: 1 }, 0.25],
   ...ceilings.map(
     (times, k) =>
       [{ kind: 'ceiling', at: times * most }, ceilingBelief * Math.log(times / (ceilings[k - 1] ?? 1))] as const,
