@@ -1,6 +1,7 @@
 import { hour } from '../../columns/index.js';
+import { median, quantile } from '../../statistics/index.js';
 import type { Picture } from '../picture.js';
-import { isTwoSided } from '../roughness.js';
+import { isTwoSided, type Run } from '../roughness.js';
 
 /** A stretch in which the samples spread more, up and down alike. */
 export interface RoughStretch {
@@ -12,7 +13,7 @@ export interface RoughStretch {
   readonly times: number;
   /** Spread of the samples, share of clean air. */
   readonly spread: number;
-  /** Greatest deviation over the spread: 1.4 for a sine, 3 and more for spikes. */
+  /** Greatest deviation of a run over its spread, upper quartile: 1.4 for a sine, 3 and more for spikes. */
   readonly crest: number;
   /** Least autocorrelation of neighbouring samples, sign turned: near 1 for a steady swing, near 0 for noise. */
   readonly swing: number;
@@ -20,25 +21,84 @@ export interface RoughStretch {
   readonly twoSided: number;
 }
 
-/** Rows looked at for a swing, and the longest lag [rows]. */
+/** Rows looked at for a swing, the longest lag [rows], and stretches of rows looked at. */
 const swingRows = 2048;
 const swingLag = 128;
+const swingLooks = 9;
 
-function steadySwing(depth: Float64Array): number {
-  const from = Math.max(0, (depth.length - swingRows) >> 1);
-  const own = depth.subarray(from, from + swingRows);
+/** A swing: the least autocorrelation, sign turned, and the lag at which it stands [rows]. */
+interface Swing {
+  readonly size: number;
+  readonly lag: number;
+  /** Autocorrelation at twice that lag: as large as `size` where the swing goes on and on. */
+  readonly again: number;
+}
+
+function swingOf(own: Float64Array): Swing {
   let sum = 0;
   for (const v of own) sum += v;
   const mean = sum / own.length;
   const off = own.map((v) => v - mean);
   let power = 0;
   for (const v of off) power += v ** 2;
-  let least = 0;
+  const alike = (lag: number): number =>
+    (together(off, lag) / Math.max(power, 1e-12)) * (own.length / (own.length - lag));
+  let size = 0;
+  let at = 1;
   for (let lag = 1; lag <= Math.min(swingLag, own.length >> 2); lag++) {
-    least = Math.min(least, (together(off, lag) / Math.max(power, 1e-12)) * (own.length / (own.length - lag)));
+    const r = -alike(lag);
+    if (r > size) {
+      size = r;
+      at = lag;
+    }
   }
-  return -least;
+  return { size, lag: at, again: 2 * at < own.length ? alike(2 * at) : 0 };
 }
+
+/** How steadily the runs swing: the middle of some looks, each at runs that follow one another. */
+function steadySwing(depth: Float64Array, runs: readonly Run[], own: readonly number[]): number {
+  const sizes: number[] = [];
+  // An object in the path spreads its runs far more than a shake does.
+  const most = 4 * median(Float64Array.from(own, (k) => (runs[k] as Run).spread));
+  const every = Math.max(1, Math.ceil(own.length / swingLooks));
+  for (let j = 0; j < own.length; j += every) {
+    const first = runs[own[j] as number];
+    let last = first;
+    for (let k = j; k < own.length && (own[k] as number) - (own[j] as number) === k - j; k++) {
+      const next = runs[own[k] as number];
+      if (first === undefined || next === undefined || next.spread > most) break;
+      last = next;
+      if (last.to - first.from >= swingRows) break;
+    }
+    if (first === undefined || last === undefined) continue;
+    sizes.push(swingOf(depth.subarray(first.from, Math.min(last.to + 1, first.from + swingRows))).size);
+  }
+  return median(Float64Array.from(sizes)) || 0;
+}
+
+/** Most rows of a log that is looked through for swings as small as its noise, and its longest interval [ms]. */
+const mostRows = 300_000;
+const fastInterval = 1000;
+/** Runs looked at together. */
+const together4 = 4;
+
+/** Runs of a fast log that swing on and on, though they spread no more than the noise does. */
+function swinging({ rough: { runs }, depth, view }: Picture): Set<number> {
+  const found = new Set<number>();
+  if (view.interval > fastInterval || depth.length > mostRows) return found;
+  for (const size of [1, together4]) {
+    for (let k = 0; k + size <= runs.length; k += size) {
+      const own = depth.subarray((runs[k] as Run).from, (runs[k + size - 1] as Run).to + 1);
+      const { size: swing, again } = swingOf(own);
+      if (swing < leastSwing(own.length) || again < 0.5 * swing) continue;
+      for (let j = k; j < k + size; j++) found.add(j);
+    }
+  }
+  return found;
+}
+
+/** Least swing of so many rows that noise does not have by chance: a third, and 3.5 spreads of an autocorrelation. */
+const leastSwing = (rows: number): number => 0.3 + 3.5 / Math.sqrt(rows);
 
 /** Sum of the products of values so many rows apart. */
 function together(off: Float64Array, lag: number): number {
@@ -48,14 +108,16 @@ function together(off: Float64Array, lag: number): number {
 }
 
 /** The rough stretches of a beam, runs a few apart joined. */
-export function roughStretches({ rough, view, slowLimit, depth, parts }: Picture): RoughStretch[] {
+export function roughStretches(picture: Picture): RoughStretch[] {
+  const { rough, view, slowLimit, depth, parts } = picture;
   const { runs, usual } = rough;
+  const swings = swinging(picture);
   const { time, until } = view.trace;
   const joined: { runs: number[] }[] = [];
   runs.forEach((run, k) => {
     // A step within a run spreads it, and is no noise.
     if (parts.steps.some((s) => s.row >= run.from - 1 && s.row <= run.to + 1)) return;
-    if (run.spread <= 2 * usual || run.up + run.down < 1.6 * slowLimit) return;
+    if ((run.spread <= 2 * usual && !swings.has(k)) || run.up + run.down < 1.6 * slowLimit) return;
     const last = joined.at(-1);
     const before = last?.runs.at(-1);
     if (last !== undefined && before !== undefined && k - before <= 4) last.runs.push(k);
@@ -69,7 +131,6 @@ export function roughStretches({ rough, view, slowLimit, depth, parts }: Picture
         const from = own[0]?.from ?? 0;
         const to = own.at(-1)?.to ?? 0;
         const spread = Math.sqrt(own.reduce((a, r) => a + r.spread ** 2, 0) / own.length);
-        const most = Math.max(...own.map((r) => Math.max(r.up, r.down)));
         return {
           start: time[from] as number,
           end: until[to] as number,
@@ -77,8 +138,11 @@ export function roughStretches({ rough, view, slowLimit, depth, parts }: Picture
           to,
           times: spread / usual,
           spread,
-          crest: most / Math.max(spread, 1e-9),
-          swing: steadySwing(depth.subarray(from, to + 1)),
+          crest: quantile(
+            Float64Array.from(own, (r) => crestOf(depth.subarray(r.from, r.to + 1))),
+            0.75,
+          ),
+          swing: steadySwing(depth, runs, j.runs),
           twoSided: own.filter((r) => isTwoSided(r, usual)).length / own.length,
         };
       })
@@ -88,6 +152,19 @@ export function roughStretches({ rough, view, slowLimit, depth, parts }: Picture
   );
 }
 
+/** Half the range of values over their standard deviation. */
+function crestOf(values: Float64Array): number {
+  let [least, most, sum, squares] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0, 0];
+  for (const v of values) {
+    least = Math.min(least, v);
+    most = Math.max(most, v);
+    sum += v;
+    squares += v * v;
+  }
+  const n = values.length;
+  return (most - least) / 2 / Math.sqrt(Math.max(1e-18, squares / n - (sum / n) ** 2));
+}
+
 /** Whether a rough stretch is a swing rather than noise: neighbours follow each other up and down, without spikes. */
 export const isShaking = (r: RoughStretch): boolean =>
-  r.swing > 0.3 + 3.5 / Math.sqrt(r.to - r.from + 1) && r.crest < 3.5;
+  r.swing > leastSwing(Math.min(r.to - r.from + 1, swingRows)) && r.crest < 3.5;
