@@ -4,6 +4,8 @@
  * it, and ask what the tests should have known.
  */
 
+import { readdirSync, statSync } from 'node:fs';
+
 const library = 'packages/beamkeep/src';
 
 /** Per room, the tests that must notice; those that stand beside its files are always among them. */
@@ -25,5 +27,9 @@ export const testsOf = (room) => [`${library}/${room}/**/*.test.ts`, ...mutatedR
 
 const anyTest = (path) => (path.endsWith('.ts') ? path : `${path}/**/*.test.ts`);
 
-/** What is changed in a room: its code, not its tests. */
-export const filesOf = (room) => [`${library}/${room}/**/*.ts`, `!${library}/${room}/**/*.test.ts`];
+/** What is changed in a room: its code, not its tests, from the smallest file. */
+export const filesOf = (room) =>
+  readdirSync(`${library}/${room}`, { recursive: true })
+    .filter((name) => /(?<!\.test)\.ts$/.test(name) && !/(^|\/)index\.ts$/.test(name))
+    .map((name) => `${library}/${room}/${name}`)
+    .sort((a, b) => statSync(a).size - statSync(b).size);

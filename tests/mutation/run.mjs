@@ -4,25 +4,34 @@
 //   npm run mutate -- optics forecast   these
 //   npm run mutate -- optics --survivors   and lists what no test noticed, by file and line
 //
-// Only what changed since the last run is tried again. A room takes minutes; the process steps back for others.
+// Only what changed since the last run is tried again, and what a run has done is kept file by file: it may be stopped
+// and goes on where it was. A room takes minutes; the process steps back for others.
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { setPriority } from 'node:os';
 import { fileURLToPath } from 'node:url';
-import { floor, mutatedRooms } from './rooms.mjs';
+import { filesOf, floor, mutatedRooms } from './rooms.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const known = Object.keys(mutatedRooms);
 const { rooms, survivors } = asked(process.argv.slice(2));
 
 setPriority(10);
+process.chdir(root);
 const scores = rooms.map((room) => {
-  const { status } = spawnSync('npx', ['stryker', 'run', 'tests/mutation/stryker.config.mjs', '--logLevel', 'error'], {
-    cwd: root,
-    env: { ...process.env, MUTATED_ROOM: room },
-    stdio: 'inherit',
+  const broken = filesOf(room).filter((file) => {
+    const { status } = spawnSync(
+      'npx',
+      ['stryker', 'run', 'tests/mutation/stryker.config.mjs', '--logLevel', 'error'],
+      {
+        env: { ...process.env, MUTATED_ROOM: room, MUTATED_FILE: file },
+        stdio: 'inherit',
+      },
+    );
+    if (status === 0) console.log(`        ${file}: ${counted(scoreOf(room, file))}`);
+    return status !== 0;
   });
-  const score = status === 0 ? scoreOf(room) : { room, failed: true };
+  const score = broken.length === 0 ? scoreOf(room) : { room, failed: broken };
   console.log(told(score));
   return score;
 });
@@ -42,36 +51,31 @@ function asked(args) {
   return { rooms: names.length > 0 ? names : known, survivors: args.includes('--survivors') };
 }
 
-/** What came out of a room. Changes that do not compile or run count neither way. */
-function scoreOf(room) {
-  const { files } = JSON.parse(readFileSync(`${root}node_modules/.cache/mutation/${room}/report.json`, 'utf8'));
-  const changes = Object.entries(files).flatMap(([path, { mutants }]) =>
-    mutants.map((mutant) => ({ path, ...mutant })),
-  );
+/** What came out of a room, or of one of its files. Changes that do not compile or run count neither way. */
+function scoreOf(room, only) {
+  const { files } = JSON.parse(readFileSync(`node_modules/.cache/mutation/${room}/incremental.json`, 'utf8'));
+  const changes = Object.entries(files)
+    .filter(([path]) => only === undefined || path === only)
+    .flatMap(([path, { mutants }]) => mutants.map((mutant) => ({ path, ...mutant })));
   const count = (...statuses) => changes.filter(({ status }) => statuses.includes(status)).length;
   const noticed = count('Killed', 'Timeout');
   const unnoticed = changes.filter(({ status }) => status === 'Survived' || status === 'NoCoverage');
-  return {
-    room,
-    noticed,
-    tried: noticed + unnoticed.length,
-    untouched: count('NoCoverage'),
-    unnoticed,
-    share: (100 * noticed) / (noticed + unnoticed.length),
-  };
+  const tried = noticed + unnoticed.length;
+  const share = tried === 0 ? 100 : (100 * noticed) / tried;
+  return { room, noticed, tried, share, unnoticed, endless: count('Timeout'), untouched: count('NoCoverage') };
 }
 
-function told({ room, failed, noticed, tried, untouched, share, unnoticed }) {
-  if (failed) return `FAILED  ${room}: could not be tried`;
+function counted({ noticed, tried, share, endless, untouched }) {
+  return `${share.toFixed(1)} % of ${tried} changes noticed (${noticed}, ${endless} of them by not ending); ${untouched} where no test comes by`;
+}
+
+function told({ room, failed, ...score }) {
+  if (failed) return `FAILED  ${room}: could not be tried: ${failed.join(', ')}`;
   const lines = survivors
-    ? unnoticed.map(({ path, location, mutatorName, replacement }) => {
+    ? score.unnoticed.map(({ path, location, mutatorName, replacement }) => {
         const shown = (replacement ?? '').replace(/\s+/g, ' ').slice(0, 90);
         return `        ${path}:${location.start.line}:${location.start.column} ${mutatorName} ${shown}`;
       })
     : [];
-  const verdict = share >= floor ? 'passed' : 'FAILED';
-  return [
-    `${verdict}  ${room}: ${share.toFixed(1)} % of ${tried} changes noticed (${noticed}); ${untouched} where no test comes by`,
-    ...lines,
-  ].join('\n');
+  return [`${score.share >= floor ? 'passed' : 'FAILED'}  ${room}: ${counted(score)}`, ...lines].join('\n');
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { equipmentObscuration, largestObscuration } from './equipmentObscuration.js';
+import { equipmentObscuration, largestObscuration, readingObscuration } from './equipmentObscuration.js';
 
 const percent = { signalUnit: 'percent', cleanAir: 100, coveredSubtracted: false } as const;
 
@@ -29,4 +29,17 @@ describe('largestObscuration', () => {
     expect(largestObscuration({ ...percent, covered: 12 })).toBeCloseTo(88, 12));
   it('is 100 % where the covered reading is taken off', () =>
     expect(largestObscuration({ ...percent, covered: 12, coveredSubtracted: true })).toBe(100));
+});
+
+describe('readingObscuration', () => {
+  const reading = (beam: object, value: number) =>
+    readingObscuration({ signalUnit: 'counts', cleanAir: 2000, coveredSubtracted: false, ...beam })(value);
+  it('derived: of 2000 counts, 1300 are 35 %', () => expect(reading({}, 1300)).toBeCloseTo(35, 12));
+  it('derived: with 100 counts taken off, 1050 stand half way from 100 to 2000', () =>
+    expect(reading({ covered: 100, coveredSubtracted: true }, 1050)).toBeCloseTo(50, 12));
+  it('takes nothing off where the equipment does not, or where nothing was measured', () => {
+    expect(reading({ covered: 100 }, 1300)).toBeCloseTo(35, 12);
+    expect(reading({ coveredSubtracted: true }, 1300)).toBeCloseTo(35, 12);
+  });
+  it('knows nothing without a clean-air reading', () => expect(reading({ cleanAir: Number.NaN }, 1300)).toBeNaN());
 });

@@ -1,6 +1,11 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Trace } from '../columns/index.js';
 import { parseSite } from '../site/index.js';
+import { beamResponder } from './beamResponder.js';
+import { equipmentObscuration } from './equipmentObscuration.js';
+import { resetsOf } from './resetsOf.js';
+import type { Change } from './responder.js';
 import { respondToTrace } from './respondToTrace.js';
 
 interface Row {
@@ -99,4 +104,59 @@ describe('respondToTrace', () => {
     const paired = [...quiet(0, 2, 1), ...quiet(120, 2, 0.5), ...quiet(240, 2, 1)];
     expect(respond(paired)).toEqual(respond(single));
   });
+});
+
+/** The plain way: every sample of every row is fed, none is left out. */
+function sampleBySample(rows: readonly Row[], more: object, visits: object[]): { changes: Change[]; smoke: Change[] } {
+  const { beams, visits: read } = site(more, visits);
+  const [beam] = beams;
+  if (!beam) throw new Error('no beam');
+  const [changes, smoke]: [Change[], Change[]] = [[], []];
+  const plain = { sampling: 'regular', intervalSeconds: 1 } as const;
+  const settled = beamResponder(beam, { ...plain, resets: resetsOf(read, 'B1') }, (change) => changes.push(change));
+  const open = beamResponder({ ...beam, latching: false, hysteresis: 0 }, { ...plain, resets: [] }, (change) =>
+    smoke.push(change),
+  );
+  for (const { time, until = time, level } of rows) {
+    for (let second = time; second <= until; second++) {
+      for (const response of [settled, open]) response.feed(second * 1000, equipmentObscuration(beam, level));
+    }
+  }
+  return { changes, smoke };
+}
+
+describe('a condensed log', () => {
+  const levels = [1, 1, 1, 0.93, 0.91, 0.89, 0.82, 0.78, 0.7, 0.66, 0.64, 0.5, 0.12, 0.08, 0.005];
+  it('law: gives what every sample of it would have given, one by one', () =>
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(fc.constantFrom(...levels), fc.constantFrom(1, 1, 5, 60)), { minLength: 3, maxLength: 40 }),
+        fc.record({
+          latching: fc.boolean(),
+          hysteresis: fc.constantFrom(0, 3, 20),
+          alarmThreshold: fc.constantFrom(8, 25, 35),
+          alarmDelay: fc.constantFrom(0, 3, 10, 90),
+          faultDelay: fc.constantFrom(0, 10, 90),
+        }),
+        fc.array(fc.nat({ max: 600 }), { maxLength: 2 }),
+        (drawn, more, resets) => {
+          // A threshold must lie above its hysteresis.
+          const settings = { ...more, hysteresis: Math.min(more.hysteresis, more.alarmThreshold - 1) };
+          let from = 0;
+          const rows = drawn.map(([level, count]) => {
+            const row = { time: from, until: from + count - 1, level, count };
+            from += count;
+            return row;
+          });
+          const visits = resets.map((second) => ({ time: new Date(second * 1000).toISOString(), work: 'reset' }));
+          const plain = sampleBySample(rows, settings, visits);
+          const { changes, fires } = respond(rows, settings, visits);
+          expect(changes).toBe(plain.changes.map(({ time, state }) => `${time / 1000} ${state}`).join(', '));
+          expect(fires.map(([start]) => start)).toEqual(
+            plain.smoke.filter(({ state }) => state === 'fire').map(({ since }) => since / 1000),
+          );
+        },
+      ),
+      { seed: 20270411, numRuns: 400 },
+    ));
 });

@@ -52,6 +52,13 @@ describe('slowGain', () => {
     expect(gain.feed(hour, Number.NaN).obscuration).toBeNaN();
     expect(gain.memory()).toEqual(before);
   });
+  it('says at a missing sample, too, whether it is at its limit', () => {
+    const gain = slowGain({ limitDecibels: 0.5, decibelsPerHour: 1 }, 35);
+    gain.feed(0, 20);
+    expect(gain.feed(1, Number.NaN).atLimit).toBe(false);
+    gain.feed(hour, 20);
+    expect(gain.feed(2 * hour, Number.NaN).atLimit).toBe(true);
+  });
 
   it('EN 54-7:2001, 4.8 (from memory): every fire faster than A/4 an hour alarms within 1.6 A/R + 100 s', () => {
     for (const alarmThreshold of [20, 35, 50]) {

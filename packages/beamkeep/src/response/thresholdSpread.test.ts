@@ -7,6 +7,8 @@ describe('thresholdRatio', () => {
     expect(Math.abs(ratio - 1.52631578947368)).toBeLessThanOrEqual(2e-9);
     expect([limit, passes]).toEqual([1.6, true]);
   });
+  it('keeps the limit where it is just met', () => expect(thresholdRatio([1, 1.6]).passes).toBe(true));
+  it('passes no threshold that is none', () => expect(thresholdRatio([-1, 2]).passes).toBe(false));
   it('fails beyond', () => expect(thresholdRatio([1, 1.61]).passes).toBe(false));
   it('passes nothing without thresholds', () => expect(thresholdRatio([]).passes).toBe(false));
 });
@@ -22,5 +24,9 @@ describe('reproducibility', () => {
   it.each([[[1, 1, 1, 2]], [[0.5, 1, 1, 1]]])('fails where one lies too far from the mean: %j', (thresholds) =>
     expect(reproducibility(thresholds).passes).toBe(false),
   );
+  it.each([
+    ['largest to mean 1.33', [133, 67, 100]],
+    ['mean to smallest 1.5', [2, 3.2, 3.4, 3.4]],
+  ])('keeps a limit that is just met: %s', (_, thresholds) => expect(reproducibility(thresholds).passes).toBe(true));
   it('passes nothing without thresholds', () => expect(reproducibility([]).passes).toBe(false));
 });
