@@ -12,9 +12,10 @@ import type { View } from './view.js';
 
 /**
  * What an excursion looks like. `block`: something in the path; `smoke`: cannot be told from smoke; `film`: mist;
- * `dust`; `light`; `load`: the structure under a load; `rough`: noise; `slow`: other.
+ * `dust`; `light`; `load`: the structure under a load; `knock`: the aim
+ * changed at once and for good; `rough`: noise; `slow`: other.
  */
-export type Kind = 'block' | 'load' | 'smoke' | 'film' | 'dust' | 'light' | 'rough' | 'slow';
+export type Kind = 'block' | 'knock' | 'load' | 'smoke' | 'film' | 'dust' | 'light' | 'rough' | 'slow';
 
 /** All that is measured of a beam, once, for the causes to read. */
 export interface Picture {

@@ -69,7 +69,9 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
   if (isBlock(picture, e) && !(often && e.deepSamples <= 3 && e.depth < 0.7)) {
     // The same flat shallow step at working hours on many days: the structure under a load, rather than an object.
-    return f !== undefined && f.otherDays >= loadDays && e.depth < shallow && e.deepSamples > 3 ? 'load' : 'block';
+    if (f !== undefined && f.otherDays >= loadDays && e.depth < shallow && e.deepSamples > 3) return 'load';
+    // An object is taken away; what fell in part and still stands there hours later, to the end of the log, was knocked.
+    return e.open && e.bottom < partial && long >= stands ? 'knock' : 'block';
   }
   const climb = climbIn(picture, e);
   if (!recurs && (climb !== undefined || growsAsSmoke(picture, e))) return 'smoke';
@@ -165,6 +167,10 @@ const isSwitched = (e: Excursion, f: Family | undefined): boolean =>
   e.deepSamples > 3 &&
   e.unevenness < 0.35 &&
   !f.oneWeekday;
+
+/** Most of the light that a knock takes as a rule, and how long it must stand to the end of the log [ms]. */
+const partial = 0.6;
+const stands = 2 * hour;
 
 /** Other days on which a load must have come, and the most light that it takes. */
 const loadDays = 6;

@@ -23,12 +23,12 @@ const ceilingBelief = 0.15 / Math.log(5); // even in the logarithm of the ceilin
 /**
  * Neither physics nor measurement has settled whether dB or obscuration grow steadily, and the days themselves often do
  * not: believing in both costs a beam of the one kind little and saves a beam of the other. Grains that block light each for
- * themselves speak for dB.
+ * themselves speak for dB, and it has most of the belief.
  */
 const dirtShapes = (most: number): Beliefs<Shape> => [
-  [{ kind: 'steady' }, 0.5],
-  [{ kind: 'obscuration', share: 0.5 }, 0.1],
-  [{ kind: 'obscuration', share: 1 }, 0.25],
+  [{ kind: 'steady' }, 0.65],
+  [{ kind: 'obscuration', share: 0.5 }, 0.08],
+  [{ kind: 'obscuration', share: 1 }, 0.12],
   ...ceilings.map(
     (times, k) =>
       [{ kind: 'ceiling', at: times * most }, ceilingBelief * Math.log(times / (ceilings[k - 1] ?? 1))] as const,

@@ -3,7 +3,7 @@ import { rollingMedian } from '../../statistics/index.js';
 import type { Cause, Claim } from '../cause.js';
 import type { Climb } from '../climb.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
-import type { Picture } from '../picture.js';
+import type { Kind, Picture } from '../picture.js';
 import { climbIn, climbsIn } from '../sorting.js';
 import { evidence, percent, spell } from '../wording.js';
 
@@ -41,10 +41,13 @@ const explainedElsewhere = 0.03;
 
 const asSmoke = { fire: false, grown: true, confidence: 0.85 };
 
+/** Kinds of excursion that come with sharp edges. */
+const atOnce: ReadonlySet<Kind | undefined> = new Set(['block', 'knock']);
+
 function fires(picture: Picture): Suspect[] {
   return picture.fires.map((f) => {
     const within = picture.excursions.filter((e) => e.sign === 1 && e.end >= f.start && e.start <= f.end);
-    const grown = within.some((e) => climbIn(picture, e) !== undefined && picture.kind.get(e) !== 'block');
+    const grown = within.some((e) => climbIn(picture, e) !== undefined && !atOnce.has(picture.kind.get(e)));
     const lost = lossBetween(picture, f.start, f.end);
     return { ...f, fire: true, grown, confidence: grown ? 0.6 : explainedElsewhere, lost, growth: 0 };
   });

@@ -8,7 +8,8 @@ import type { Part } from './part.js';
 /*
  * Dirt on the reflector and the optics. Obscuration o grows by
  *
- *     do = rate · pace(t) · (1 - o / most) dt + bursts
+ *     do = rate · pace(t) · (1 - o / most) dt + bursts       or, where each grain takes its share of what light is left,
+ *     do = (1 - o) · (the same)
  *
  * so that one law is straight growth (most infinite), growth that levels off, growth on work days only and growth by
  * bursts of a few hours. A cleaning leaves a residue. What a reflective beam loses to its reflector's film holds both
@@ -33,8 +34,10 @@ export interface Dirt {
   readonly from?: number;
   /** On the optics when the log begins [%]. */
   readonly before: number;
-  /** [%/day] */
+  /** [%/day], of clean air or of what light is left */
   readonly rate: number;
+  /** What grows steadily; obscuration when left out. */
+  readonly grows?: 'obscuration' | 'decibels';
   /** Where it levels off [%]; left out: nowhere. */
   readonly most?: number;
   /** Whether it settles on work days only. */
@@ -106,7 +109,7 @@ export function dirtCourse(plan: Dirt, place: DirtPlace, until: number): DirtCou
         burstLeft -= 1;
       }
     }
-    now += gained;
+    now += plan.grows === 'decibels' ? (1 - now) * -Math.expm1(-gained) : gained;
     for (let cleaning = plan.cleanings[next]; cleaning && cleaning.time <= instant + step; ) {
       now *= cleaning.leaves;
       next += 1;

@@ -4,6 +4,7 @@ import type { Cleaning, Dirt } from '../effects/dirt.js';
 import type { Knock } from '../effects/knock.js';
 import type { LoadMovement } from '../effects/loadMovement.js';
 import type { Movement } from '../effects/movement.js';
+import { random } from '../random.js';
 import type { VisitPlan } from '../scenario.js';
 import { atLeast, type BeamSetting, type Setting, within } from './setting.js';
 import { swingFor, turnFor } from './turnFor.js';
@@ -49,6 +50,7 @@ export function drawDirt(setting: Setting, beam: BeamSetting): { effect: Dirt; v
       before: draw.chance(0.5) ? draw.between(0, 4) : 0,
       rate: law === 'saturating' ? rate * 2 : rate,
       ...(law === 'saturating' ? { most: Math.max(4, rate * stretch * draw.between(0.8, 2.5)) } : {}),
+      grows: random(setting.seed, beam.id, 'dirt grows').weighted(ranges.dirtGrows),
       workDaysOnly: law === 'weekday',
       bursts: law === 'bursts' ? draw.between(0.4, 0.95) : draw.chance(0.3) ? draw.between(0, 0.25) : 0,
       uneven: draw.between(...ranges.dirtUneven),

@@ -56,6 +56,7 @@ export interface Ranges {
   /** [%/day] */
   readonly dirtRate: Range;
   readonly dirtLaw: Choices<'linear' | 'saturating' | 'bursts' | 'weekday'>;
+  readonly dirtGrows: Choices<'obscuration' | 'decibels'>;
   /** Spread of the daily rate. */
   readonly dirtUneven: Range;
   readonly cleaningLeaves: Range;
@@ -139,6 +140,10 @@ export const weighing: Ranges = {
     ['weekday', 3],
     ['saturating', 2],
     ['bursts', 2],
+  ],
+  dirtGrows: [
+    ['decibels', 1],
+    ['obscuration', 1],
   ],
   dirtUneven: [0, 0.8],
   cleaningLeaves: [0, 0.35],
