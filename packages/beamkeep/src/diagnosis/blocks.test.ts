@@ -33,6 +33,13 @@ describe('findBlocks', () => {
     ['that never came back', (t: number) => (t > at(5) ? 0.5 : 1)],
     ['that came back to another level', (t: number) => (t < at(5) ? 1 : t < at(5, 5) ? 0.5 : 0.8)],
     ['with a slow edge', (t: number) => 1 - 0.5 * rise(t, at(5), at(5, 4)) * (1 - rise(t, at(5, 6), at(5, 10)))],
+    [
+      'between two spells of light, which is the usual level',
+      (t: number) =>
+        Math.floor((t - at(0)) / (2 * minute * 720)) % 3 === 0 && (t - at(0)) % (24 * 60 * minute) < 60 * minute
+          ? 1.25
+          : 1,
+    ],
     ['with an uneven bottom', (t: number) => (t > at(5) && t < at(5, 6) ? 0.6 + 0.2 * Math.sin(t / 3e6) : 1)],
   ])('finds none in a loss %s', (_, level) => expect(blocksOf(level)).toEqual([]));
   it.each(['smoke-like', 'condensation', 'building-movement'] as const)('finds none in %s', (cause) =>

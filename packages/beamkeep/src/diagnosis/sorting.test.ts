@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { at, pictured, recordOf, rise } from '../../../../tests/diagnosis/kit.js';
+import { at, diagnosed, left, pictured, recordOf, rise } from '../../../../tests/diagnosis/kit.js';
 import { typical } from '../../../../tests/diagnosis/typical.js';
+import { hour, minute } from '../columns/index.js';
 import type { Picture } from './picture.js';
 import { climbIn, isBlock } from './sorting.js';
 
@@ -28,5 +29,40 @@ describe('sortExcursions', () => {
     expect(e && isBlock(vented, e)).toBe(false);
     expect(e && climbIn(vented, e)?.lost).toBeCloseTo(0.5, 1);
     expect(kinds(vented)).toEqual(['smoke']);
+  });
+  it('takes a film for no smoke where it grows under the pace of the rule, however rare it is', () => {
+    const night = (t: number) => left(1.2 * rise(t, at(6, 1), at(6, 4)) * (1 - rise(t, at(6, 7), at(6, 9))));
+    expect(kinds(pictured(recordOf(night, { days: 12 })))).toEqual(['film']);
+  });
+  it('takes the same for smoke where it doubles on to a peak', () => {
+    const doubling = (t: number) => {
+      const minutes = (t - at(6, 1)) / minute;
+      return left(
+        minutes < 0 ? 0 : minutes < 140 ? 1.2 * 2 ** ((minutes - 140) / 25) : 1.2 * Math.exp((140 - minutes) / 40),
+      );
+    };
+    expect(kinds(pictured(recordOf(doubling, { days: 12 })))).toEqual(['smoke']);
+  });
+  it('takes shallow flat steps at working hours on many days for a load', () => {
+    const loaded = (t: number) => {
+      const hours = ((t - at(0)) / hour) % 24;
+      const day = Math.floor((t - at(0)) / (24 * hour));
+      return 1 - (hours > 8 + (day % 3) && hours < 9.5 + (day % 2) + (day % 3) ? 0.04 : 0);
+    };
+    expect(kinds(pictured(recordOf(loaded, { days: 20 })))).toEqual(['load']);
+  });
+  it('takes what fell in part and stands to the end of a log of hours for a knock, unless it fell nearly all', () => {
+    const fell = (lost: number, hours: number) => {
+      const log = recordOf((t) => (t < at(1, -hours) ? 1 : 1 - lost), { days: 1, intervalSeconds: 10 });
+      return diagnosed(log)
+        .findings.filter((f) => f.cause !== 'smoke-like')
+        .map((f) => f.cause);
+    };
+    expect(fell(0.3, 10)).toEqual(['misalignment-step']);
+    expect(fell(0.95, 10)).toContain('obstruction');
+  });
+  it('takes what grew over three samples or more for smoke, though it leaves at once', () => {
+    const grown = (t: number) => (t > at(6, 14) ? 1 : left(0.5 * rise(t, at(6, 9), at(6, 9) + 4 * minute)));
+    expect(kinds(pictured(recordOf(grown, { days: 12, intervalSeconds: 60 })))).toEqual(['smoke']);
   });
 });

@@ -229,13 +229,18 @@ export function isBlock(picture: Unsorted, e: Excursion): boolean {
   const fast = fastEdge(view.interval);
   const noise = (3 * view.sampleNoise) / e.bottom;
   // A sample that is a mean over its interval stands halfway on an edge: two rows, if the bottom is flat.
-  const rows = view.interval > 2000 && e.unevenness <= Math.max(0.06, noise) ? 2 : 1;
+  const averaged = view.interval > 2000 && e.unevenness <= Math.max(0.06, noise) && !growsOver(picture, e, 3);
+  const rows = averaged ? 2 : 1;
   // What has not left yet shows but one edge: there a sample between is growth that may be smoke.
   const fastIn = e.onsetRows <= (e.open ? 1 : rows) || e.onset <= fast;
   const fastOut = e.recoveryRows <= rows || e.recovery <= fast || e.open;
   if (!fastIn || !fastOut) return false;
   return e.deepSamples <= 3 || e.unevenness <= Math.max(0.15, noise);
 }
+
+/** Whether most of an excursion's depth came over so many rows or more: more than one sample stands between. */
+const growsOver = (picture: Unsorted, e: Excursion, rows: number): boolean =>
+  climbsIn(picture, e).some((c) => c.rows >= rows && c.lost > 0.5 * e.bottom);
 
 /** Longest edge of an object [ms]: two seconds, and what the jitter of the samples about them may add. */
 const fastEdge = (interval: number): number => 2000 + Math.min(200, 0.2 * interval);

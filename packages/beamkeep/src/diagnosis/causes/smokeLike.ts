@@ -128,14 +128,14 @@ function lossWithin({ depth, view }: Picture, e: Excursion, from: number, to: nu
   return most;
 }
 
-/** Greatest obscuration of a stretch, share of clean air. */
+/** Greatest obscuration of a stretch, share of clean air; noise under the zero of the scale takes no more than all light. */
 function lossBetween({ view }: Picture, start: number, end: number): number {
   const { time, low } = view.trace;
   let least = 1;
   for (let i = rowAt(time, start); i < time.length && (time[i] as number) <= end; i++) {
     least = Math.min(least, low[i] as number);
   }
-  return 1 - least;
+  return 1 - Math.max(0, least);
 }
 
 /** Longest pause within one episode of a fire signal that comes and goes with the depth of something slow. */

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { diagnosed, monday, pictured, recordOf, stated } from '../../../../../tests/diagnosis/kit.js';
+import { minute } from '../../columns/index.js';
+import { isShaking, roughStretches } from './roughStretches.js';
+
+/** Ten minutes at 20 Hz. */
+const fast = { days: 10 / 1440, intervalSeconds: 0.05 };
+const shaking =
+  (amplitude: number, hertz: number, from = 2, to = 8) =>
+  (t: number) => {
+    const m = (t - monday) / minute;
+    return 1 + (m > from && m < to ? amplitude * Math.sin((2 * Math.PI * hertz * (t - monday)) / 1000) : 0);
+  };
+
+describe('roughStretches', () => {
+  it('finds a swing no larger than the noise, on a fast log', () => {
+    const [one, second] = roughStretches(pictured(recordOf(shaking(0.012, 3.1), { ...fast, noise: 0.008 })));
+    expect(second).toBeUndefined();
+    expect(one && isShaking(one)).toBe(true);
+    expect(Math.abs((one?.start ?? 0) - monday - 2 * minute)).toBeLessThan(minute);
+    expect(Math.abs((one?.end ?? 0) - monday - 8 * minute)).toBeLessThan(minute);
+  });
+  it('finds none in noise alone', () => {
+    for (const seed of [1, 2, 3, 4])
+      expect(roughStretches(pictured(recordOf(() => 1, { ...fast, noise: 0.008, seed })))).toEqual([]);
+  });
+  it('finds none in a slow growth', () => {
+    const grown = (t: number) => 1 - 0.2 * Math.min(1, Math.max(0, (t - monday) / minute - 3) / 4) ** 2;
+    expect(stated(diagnosed(recordOf(grown, { ...fast, noise: 0.004 })), 'vibration')).toEqual([]);
+  });
+  it('knows a swing whose period is as long as a run of samples', () => {
+    const [one] = roughStretches(pictured(recordOf(shaking(0.04, 0.2), fast)));
+    expect(one && isShaking(one)).toBe(true);
+  });
+});

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { at, diagnosed, left, pictured, recordOf, stated, told } from '../../../../tests/diagnosis/kit.js';
+import { minute } from '../columns/index.js';
+
+/** A puff that comes in a minute or two and goes in a quarter of an hour [dB]. */
+const puff = (t: number, begins: number, dB: number): number => {
+  const m = (t - begins) / minute;
+  return m < 0 ? 0 : dB * (1 - Math.exp(-m / 2)) * Math.exp(-m / 15);
+};
+
+/** Three working days of puffs that run into one another, never alike in number or length. */
+const puffs = [
+  [2, [8, 8.3, 8.6, 9.2, 9.5, 10.1]],
+  [3, [8.2, 8.5, 9.9, 10.2]],
+  [4, [8.1, 8.4, 8.7, 9.0, 9.3, 9.6, 9.9, 10.2, 10.5]],
+] as const;
+const dusty = (t: number): number =>
+  puffs.reduce(
+    (sum, [d, hours]) => sum + hours.reduce((of, h, k) => of + puff(t, at(d, h), 0.5 + 0.1 * (k % 4)), 0),
+    0,
+  );
+
+const sampled = { days: 8, intervalSeconds: 60 };
+
+describe('usualClimbs', () => {
+  it('knows puffs that run into one another by their like on other days', () => {
+    const { climbs, usualClimbs } = pictured(recordOf((t) => left(dusty(t)), sampled));
+    expect(climbs.length).toBeGreaterThan(10);
+    expect(climbs.filter((c) => !usualClimbs.has(c))).toEqual([]);
+    expect(told(diagnosed(recordOf((t) => left(dusty(t)), sampled)))).not.toContain('smoke-like');
+  });
+  it.each([
+    ['grows far more', (t: number) => 8 * puff(t, at(5, 9), 1)],
+    [
+      'grows far more slowly',
+      (t: number) =>
+        Math.max(0, Math.min(1, (t - at(5, 9)) / (45 * minute))) *
+        Math.exp(-Math.max(0, t - at(5, 9.75)) / (15 * minute)),
+    ],
+    [
+      'stays',
+      (t: number) => (t < at(5, 9) ? 0 : t < at(5, 14) ? puff(Math.min(t, at(5, 9) + 4 * minute), at(5, 9), 0.7) : 0),
+    ],
+    ['comes at another time of the day', (t: number) => puff(t, at(5, 20), 0.7)],
+  ])('does not take for usual what %s', (_, smoke) => {
+    const log = recordOf((t) => left(dusty(t) + smoke(t)), sampled);
+    const found = stated(diagnosed(log), 'smoke-like');
+    expect(found.some((f) => f.start < at(6) && f.end > at(5))).toBe(true);
+  });
+  it('asks for other days: puffs of one day are not usual', () => {
+    const once = (t: number) => left([8, 9, 10, 11, 12].reduce((sum, h) => sum + puff(t, at(3, h), 0.6), 0));
+    expect(pictured(recordOf(once, sampled)).usualClimbs.size).toBe(0);
+  });
+  it('lets none that reached the alarm threshold vouch for another', () => {
+    const deep = (t: number) => left(dusty(t) * 5);
+    expect(pictured(recordOf(deep, sampled)).usualClimbs.size).toBe(0);
+  });
+});
