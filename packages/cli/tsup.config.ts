@@ -6,4 +6,5 @@ export default defineConfig({
   target: 'node20',
   platform: 'node',
   clean: true,
+  splitting: true,
 });

@@ -23,7 +23,8 @@ export async function main(args: readonly string[], io: Io): Promise<ExitCode> {
     code = wanted;
   };
   try {
-    await program(io, done).parseAsync(args.length === 0 ? ['--help'] : [...args], { from: 'user' });
+    const line = await program(args, io, done);
+    await line.parseAsync(args.length === 0 ? ['--help'] : [...args], { from: 'user' });
     return code;
   } catch (error) {
     if (error instanceof CommanderError) {

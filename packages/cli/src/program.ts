@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import type { CommandMaker } from './commands/command.js';
 import { commands } from './commands/index.js';
 import { type ExitCode, type Io, lineWidth, wantsColour } from './io.js';
 import { caution } from './say/cautions.js';
@@ -8,8 +9,14 @@ import { version } from './version.js';
 const exitCodes =
   'Exit codes: 0 done; 1 findings at or above --fail-on; 2 wrong arguments, or input that cannot be used.';
 
-/** The command line as a whole: shared manners, then one command a file. */
-export function program(io: Io, done: (code: ExitCode) => void): Command {
+/**
+ * The command line: shared manners, then one command a file. Where the arguments begin with a command, it is the only
+ * one; the help, and the word that may have been meant, need them all.
+ *
+ * @param args as the user gave them
+ * @param done takes the exit code
+ */
+export async function program(args: readonly string[], io: Io, done: (code: ExitCode) => void): Promise<Command> {
   const root = new Command('beamkeep')
     .description('Explains the received-signal log of optical beam smoke detectors.')
     .version(version, '-V, --version', 'print the version')
@@ -38,6 +45,13 @@ ${wrap(exitCodes, 80)}
 
 ${wrap(caution, 80)}`,
     );
-  for (const make of commands) root.addCommand(make(io, done).copyInheritedSettings(root));
+  for (const make of await makers(args[0])) root.addCommand(make(io, done).copyInheritedSettings(root));
   return root;
+}
+
+/** The command of this word, or every command. */
+function makers(word: string | undefined): Promise<readonly CommandMaker[]> {
+  const named = Object.entries(commands).filter(([known]) => known === word);
+  const wanted = named.length > 0 ? named : Object.entries(commands);
+  return Promise.all(wanted.map(([, load]) => load()));
 }

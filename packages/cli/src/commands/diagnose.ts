@@ -1,12 +1,12 @@
-import { diagnose, UsageError } from 'beamkeep';
+import { type DiagnosisJson, diagnose, UsageError } from 'beamkeep';
 import { type Severity, severities } from 'beamkeep/diagnosis';
 import { panelEntries } from 'beamkeep/moments';
 import { Command, Option } from 'commander';
 import { metered, sizeOf } from '../files/progress.js';
 import { readSmall } from '../files/readSmall.js';
-import { diagnosisText } from '../say/diagnosis.js';
+import type { Io } from '../io.js';
+import type { Shown } from '../say/diagnosis.js';
 import { json } from '../say/json.js';
-import { look } from '../say/look.js';
 import { reaches } from '../say/ordered.js';
 import type { CommandMaker } from './command.js';
 import { number } from './numbers.js';
@@ -17,6 +17,12 @@ interface DiagnoseOptions extends LogOptions {
   readonly events?: string;
   readonly clockOffset?: number;
   readonly explain?: true;
+}
+
+/** The diagnosis for people; what makes it is loaded where it is wanted. */
+async function text(diagnosis: DiagnosisJson, shown: Shown, io: Io): Promise<string> {
+  const [{ diagnosisText }, { look }] = await Promise.all([import('../say/diagnosis.js'), import('../say/look.js')]);
+  return diagnosisText(diagnosis, shown, look(io));
 }
 
 /** `diagnose`: why do the beams lose light? */
@@ -59,7 +65,7 @@ ${logNotes}`,
       const { diagnosis, records } = await metered(sizeOf(files), io.stderr, (onProgress) =>
         diagnose(files, site, { onProgress, events, clockOffsetSeconds, explain }),
       );
-      io.stdout.write(options.json ? json(diagnosis) : diagnosisText(diagnosis, { site, records }, look(io)));
+      io.stdout.write(options.json ? json(diagnosis) : await text(diagnosis, { site, records }, io));
       const { failOn } = options;
       const findings = diagnosis.beams.flatMap((beam) => beam.findings);
       done(failOn !== undefined && findings.some(({ severity }) => reaches(severity, failOn)) ? 1 : 0);

@@ -1,37 +1,21 @@
-import { aimCommand } from './aim.js';
-import { budgetCommand } from './budget.js';
 import type { CommandMaker } from './command.js';
-import { convertCommand } from './convert.js';
-import { coveredCommand } from './covered.js';
-import { coverScaleCommand } from './coverScale.js';
-import { diagnoseCommand } from './diagnose.js';
-import { explainCommand } from './explain.js';
-import { fleetCommand } from './fleet.js';
-import { planCommand } from './plan.js';
-import { proveCommand } from './prove.js';
-import { recordCommand } from './record.js';
-import { respondCommand } from './respond.js';
-import { simulateCommand } from './simulate.js';
-import { sourcesCommand } from './sources.js';
-import { thresholdsCommand } from './thresholds.js';
-import { tradeoffCommand } from './tradeoff.js';
 
-/** Every command, in the order of the help. */
-export const commands: readonly CommandMaker[] = [
-  diagnoseCommand,
-  explainCommand,
-  fleetCommand,
-  respondCommand,
-  convertCommand,
-  simulateCommand,
-  planCommand,
-  budgetCommand,
-  tradeoffCommand,
-  aimCommand,
-  coveredCommand,
-  thresholdsCommand,
-  proveCommand,
-  coverScaleCommand,
-  recordCommand,
-  sourcesCommand,
-];
+/** Every command by its word, in the order of the help; loaded when it is wanted, with what it needs. */
+export const commands: Readonly<Record<string, () => Promise<CommandMaker>>> = {
+  diagnose: async () => (await import('./diagnose.js')).diagnoseCommand,
+  explain: async () => (await import('./explain.js')).explainCommand,
+  fleet: async () => (await import('./fleet.js')).fleetCommand,
+  respond: async () => (await import('./respond.js')).respondCommand,
+  convert: async () => (await import('./convert.js')).convertCommand,
+  simulate: async () => (await import('./simulate.js')).simulateCommand,
+  plan: async () => (await import('./plan.js')).planCommand,
+  budget: async () => (await import('./budget.js')).budgetCommand,
+  tradeoff: async () => (await import('./tradeoff.js')).tradeoffCommand,
+  aim: async () => (await import('./aim.js')).aimCommand,
+  covered: async () => (await import('./covered.js')).coveredCommand,
+  thresholds: async () => (await import('./thresholds.js')).thresholdsCommand,
+  prove: async () => (await import('./prove.js')).proveCommand,
+  'cover-scale': async () => (await import('./coverScale.js')).coverScaleCommand,
+  record: async () => (await import('./record.js')).recordCommand,
+  numbers: async () => (await import('./sources.js')).sourcesCommand,
+};

@@ -1,5 +1,5 @@
 import type { LogFile } from 'beamkeep/node';
-import { type Options, Presets, SingleBar } from 'cli-progress';
+import type { Options } from 'cli-progress';
 import type { Output } from '../io.js';
 
 /** Bytes of input from which a person would wonder whether anything happens. */
@@ -20,7 +20,7 @@ const silent: Progress = { at: () => undefined, end: () => undefined };
  *
  * @param total bytes to be read; undefined where that is not known
  */
-function progress(output: Output, total: number | undefined): Progress {
+async function progress(output: Output, total: number | undefined): Promise<Progress> {
   if (output.isTTY !== true || total === undefined || total < longInput) return silent;
   const settings: Options = {
     format: 'reading [{bar}] {percentage} %, {eta} s left',
@@ -30,6 +30,7 @@ function progress(output: Output, total: number | undefined): Progress {
     gracefulExit: false,
     fps: 5,
   };
+  const { Presets, SingleBar } = await import('cli-progress');
   const bar = new SingleBar(settings, Presets.legacy);
   bar.start(total, 0);
   return { at: (bytes) => bar.update(Math.min(bytes, total)), end: () => bar.stop() };
@@ -41,7 +42,7 @@ export async function metered<T>(
   output: Output,
   work: (onProgress: (bytesRead: number) => void) => Promise<T>,
 ): Promise<T> {
-  const { at, end } = progress(output, size);
+  const { at, end } = await progress(output, size);
   try {
     return await work(at);
   } finally {

@@ -38,21 +38,26 @@ function swingOf(own: Float64Array): Swing {
   let sum = 0;
   for (const v of own) sum += v;
   const mean = sum / own.length;
-  const off = own.map((v) => v - mean);
+  const off = new Float64Array(own.length);
   let power = 0;
-  for (const v of off) power += v ** 2;
-  const alike = (lag: number): number =>
-    (together(off, lag) / Math.max(power, 1e-12)) * (own.length / (own.length - lag));
+  for (let i = 0; i < own.length; i++) {
+    const v = (own[i] as number) - mean;
+    off[i] = v;
+    power += v * v;
+  }
+  const alike = (products: number, lag: number): number =>
+    (products / Math.max(power, 1e-12)) * (own.length / (own.length - lag));
+  const products = lagProducts(off, Math.min(swingLag, own.length >> 2));
   let size = 0;
   let at = 1;
-  for (let lag = 1; lag <= Math.min(swingLag, own.length >> 2); lag++) {
-    const r = -alike(lag);
+  for (let lag = 1; lag < products.length; lag++) {
+    const r = -alike(products[lag] as number, lag);
     if (r > size) {
       size = r;
       at = lag;
     }
   }
-  return { size, lag: at, again: 2 * at < own.length ? alike(2 * at) : 0 };
+  return { size, lag: at, again: 2 * at < own.length ? alike(together(off, 2 * at, off.length), 2 * at) : 0 };
 }
 
 /** How steadily the runs swing: the middle of some looks, each at runs that follow one another. */
@@ -100,15 +105,53 @@ function swinging({ rough: { runs }, depth, view }: Picture): Set<number> {
 /** Least swing of so many rows that noise does not have by chance: a third, and 3.5 spreads of an autocorrelation. */
 const leastSwing = (rows: number): number => 0.3 + 3.5 / Math.sqrt(rows);
 
-/** Sum of the products of values so many rows apart. */
-function together(off: Float64Array, lag: number): number {
+/** Sum of the products of values so many rows apart, the later of them before row `to`. */
+function together(off: Float64Array, lag: number, to: number): number {
   let sum = 0;
-  for (let i = lag; i < off.length; i++) sum += (off[i] as number) * (off[i - lag] as number);
+  for (let i = lag; i < to; i++) sum += (off[i] as number) * (off[i - lag] as number);
   return sum;
 }
 
+/**
+ * `together` for each lag up to `most`, a quarter of the rows at most. Four lags go side by side: each sum is made in
+ * the order it would have alone, and the processor need not wait for one of them.
+ */
+function lagProducts(off: Float64Array, most: number): Float64Array {
+  const products = new Float64Array(most + 1);
+  let lag = 1;
+  for (; lag + 3 <= most; lag += 4) {
+    const from = lag + 3;
+    let a = together(off, lag, from);
+    let b = together(off, lag + 1, from);
+    let c = together(off, lag + 2, from);
+    let d = 0;
+    for (let i = from; i < off.length; i++) {
+      const v = off[i] as number;
+      a += v * (off[i - lag] as number);
+      b += v * (off[i - lag - 1] as number);
+      c += v * (off[i - lag - 2] as number);
+      d += v * (off[i - from] as number);
+    }
+    products[lag] = a;
+    products[lag + 1] = b;
+    products[lag + 2] = c;
+    products[from] = d;
+  }
+  for (; lag <= most; lag++) products[lag] = together(off, lag, off.length);
+  return products;
+}
+
+/** Of each beam once, though two causes ask. */
+const known = new WeakMap<Picture, readonly RoughStretch[]>();
+
 /** The rough stretches of a beam, runs a few apart joined. */
-export function roughStretches(picture: Picture): RoughStretch[] {
+export function roughStretches(picture: Picture): readonly RoughStretch[] {
+  const found = known.get(picture) ?? findRoughStretches(picture);
+  known.set(picture, found);
+  return found;
+}
+
+function findRoughStretches(picture: Picture): RoughStretch[] {
   const { rough, view, slowLimit, depth, parts } = picture;
   const { runs, usual } = rough;
   const swings = swinging(picture);
