@@ -63,6 +63,8 @@ export class BucketSummary {
   private byStep(column: Float64Array, from: number, to: number, into: BucketColumns, slot: number): boolean {
     const { counts, readings, origin } = this;
     const perStep = 1 / this.step;
+    let low = stepsCounted;
+    let high = 0;
     let row = from;
     for (; row < to; row++) {
       const reading = column[row] as number;
@@ -75,16 +77,14 @@ export class BucketSummary {
         if (counts[at] !== 0) break;
         readings[at] = reading;
       }
+      if (at < low) low = at;
+      if (at > high) high = at;
       counts[at] = (counts[at] as number) + 1;
     }
     if (row < to) {
       counts.fill(0);
       return false;
     }
-    let low = 0;
-    while (counts[low] === 0) low++;
-    let high = stepsCounted - 1;
-    while (counts[high] === 0) high--;
     let count = 0;
     let sum = 0;
     let squares = 0;
