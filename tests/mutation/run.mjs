@@ -2,6 +2,7 @@
 //
 //   npm run mutate                      every room, from the smallest
 //   npm run mutate -- optics forecast   these
+//   npm run mutate -- optics/lobe.ts    one file
 //   npm run mutate -- optics --survivors   and lists what no test noticed, by file and line
 //
 // Only what changed since the last run is tried again, and what a run has done is kept file by file: it may be stopped
@@ -14,12 +15,13 @@ import { filesOf, floor, mutatedRooms } from './rooms.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const known = Object.keys(mutatedRooms);
-const { rooms, survivors } = asked(process.argv.slice(2));
+const { rooms, only, survivors } = asked(process.argv.slice(2));
 
 setPriority(10);
 process.chdir(root);
 const scores = rooms.map((room) => {
-  const broken = filesOf(room).filter((file) => {
+  const files = filesOf(room).filter((file) => only.length === 0 || only.some((name) => file.endsWith(`/src/${name}`)));
+  const broken = files.filter((file) => {
     const { status } = spawnSync(
       'npx',
       ['stryker', 'run', 'tests/mutation/stryker.config.mjs', '--logLevel', 'error'],
@@ -39,7 +41,8 @@ process.exitCode = scores.some(({ share, failed }) => failed || share < floor) ?
 
 /** Rooms and options of the command line. */
 function asked(args) {
-  const names = args.filter((arg) => !arg.startsWith('--'));
+  const named = args.filter((arg) => !arg.startsWith('--'));
+  const names = named.map((name) => name.split('/')[0]);
   const wrong = [
     ...names.filter((name) => !known.includes(name)),
     ...args.filter((arg) => /^--(?!survivors$)/.test(arg)),
@@ -48,7 +51,11 @@ function asked(args) {
     console.error(`mutate: "${wrong[0]}" is none of ${known.join(', ')}, --survivors`);
     process.exit(2);
   }
-  return { rooms: names.length > 0 ? names : known, survivors: args.includes('--survivors') };
+  return {
+    rooms: names.length > 0 ? [...new Set(names)] : known,
+    only: named.filter((name) => name.includes('/')),
+    survivors: args.includes('--survivors'),
+  };
 }
 
 /** What came out of a room, or of one of its files. Changes that do not compile or run count neither way. */

@@ -13,7 +13,7 @@ export default {
   coverageAnalysis: 'perTest',
   concurrency: 1,
   // Loops without end are known by their count; the clock is the last resort, for a busy machine must notice nothing.
-  timeoutMS: 120_000,
+  timeoutMS: 40_000,
   timeoutFactor: 4,
   incremental: true,
   incrementalFile: `${kept}/incremental.json`,
