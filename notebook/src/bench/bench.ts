@@ -3,8 +3,12 @@ import { type BeamRecord, type Channel, rowAt, type Trace } from 'beamkeep/colum
 import {
   type AimJson,
   aim,
+  type Caution,
   type CoveredJson,
   covered,
+  type Stage,
+  type Structure,
+  stageCautions,
   type ThresholdsJson,
   textTable,
   thresholds,
@@ -338,9 +342,10 @@ const bench = {
    * @param site the site
    * @param beam the beam
    * @param left where the head was left, one number an axis [degrees]; none where that is not known
+   * @param structure what holds the head, as far as it is known
    */
-  aim(scan: SmallFile, site: Site, beam: string, left: readonly number[]): AimJson {
-    return aim(textTable(scan.text, scan.name), site, { beam, ...(left.length > 0 ? { left } : {}) });
+  aim(scan: SmallFile, site: Site, beam: string, left: readonly number[], structure: Structure): AimJson {
+    return aim(textTable(scan.text, scan.name), site, { beam, structure, ...(left.length > 0 ? { left } : {}) });
   },
 
   /** What a covered test says of a beam. */
@@ -372,9 +377,14 @@ const bench = {
     return recordTold(asked, site);
   },
 
-  /** What the thresholds of the site mean. */
-  thresholds(): ThresholdsJson {
-    return thresholds(open().site);
+  /** What the thresholds of a site mean. */
+  thresholds(site: Site): ThresholdsJson {
+    return thresholds(site);
+  },
+
+  /** What to mind at a stage of the commissioning day. */
+  cautions(stage: Stage): Caution[] {
+    return stageCautions(stage);
   },
 
   /** A lesson at some settings. */

@@ -27,7 +27,7 @@ const gathered = async (work: readonly BeamWork[]): Promise<CommissioningRecord>
 describe('recordTold', () => {
   it('gathers what the cells hold, each beam for itself', async () => {
     const { beams } = await gathered([
-      { number: 4, kind: 'aim', beam: 'B1', scan, left: [0.5] },
+      { number: 4, kind: 'aim', beam: 'B1', scan, left: [0.5], structure: { spanMetres: 18, heightMetres: 9.4 } },
       { number: 5, kind: 'covered', beam: 'B1', test },
     ]);
     expect(beams.map(({ id, aim, covered }) => [id, aim?.verdict, covered?.verdict])).toEqual([
@@ -36,6 +36,7 @@ describe('recordTold', () => {
       ['B3', undefined, undefined],
       ['B4', undefined, undefined],
     ]);
+    expect(beams[0]?.aim?.movement).toHaveLength(3);
   });
 
   it('tells a test that cannot be used, by the number of its cell, and counts it as missing', async () => {
@@ -46,8 +47,8 @@ describe('recordTold', () => {
 
   it('takes the lower of two, and says so', async () => {
     const { beams, attention } = await gathered([
-      { number: 4, kind: 'aim', beam: 'B1', scan, left: [0.5] },
-      { number: 5, kind: 'aim', beam: 'B1', scan, left: [0] },
+      { number: 4, kind: 'aim', beam: 'B1', scan, left: [0.5], structure: {} },
+      { number: 5, kind: 'aim', beam: 'B1', scan, left: [0], structure: {} },
     ]);
     expect(beams[0]?.aim?.left?.at).toEqual([0]);
     expect(attention.map(({ words }) => words)).toContain(

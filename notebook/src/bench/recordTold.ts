@@ -9,6 +9,7 @@ import {
   type PointOut,
   recordOf,
   recordPage,
+  type Structure,
   textTable,
 } from 'beamkeep/commissioning';
 import type { Site } from 'beamkeep/site';
@@ -21,7 +22,7 @@ export type BeamWork = {
   readonly number: number;
   readonly beam: string;
 } & (
-  | { readonly kind: 'aim'; readonly scan: SmallFile; readonly left: readonly number[] }
+  | { readonly kind: 'aim'; readonly scan: SmallFile; readonly left: readonly number[]; readonly structure: Structure }
   | { readonly kind: 'covered'; readonly test: SmallFile }
   | { readonly kind: 'proof'; readonly asked: TestAsked }
 );
@@ -88,8 +89,8 @@ export async function recordTold(asked: RecordAsked, site: Site): Promise<Record
 async function answerTo(work: BeamWork, site: Site): Promise<BeamAnswers[BeamWork['kind']]> {
   switch (work.kind) {
     case 'aim': {
-      const { scan, left, beam } = work;
-      return aim(textTable(scan.text, scan.name), site, { beam, ...(left.length > 0 ? { left } : {}) });
+      const { scan, left, structure, beam } = work;
+      return aim(textTable(scan.text, scan.name), site, { beam, structure, ...(left.length > 0 ? { left } : {}) });
     }
     case 'covered':
       return covered(logOfText(work.test.text, work.test.name), site, { beam: work.beam });

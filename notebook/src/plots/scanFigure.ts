@@ -1,4 +1,5 @@
 import type { AimJson } from 'beamkeep/commissioning';
+import { lobeLevel } from 'beamkeep/optics';
 import type { Data, Layout, Shape } from 'plotly.js-dist-min';
 import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';
@@ -6,7 +7,10 @@ import { type Figure, plain } from './plotly.js';
 
 export const scanHeight = 300;
 
-/** An aim scan: the readings, the peak that was fitted to them, and where the head was left. */
+/** Points of the curve through a scan of one axis. */
+const curvePoints = 121;
+
+/** An aim scan: the readings, the lobe and the peak that were fitted to them, and where the head was left. */
 export function scanFigure(aim: AimJson, width: number, colours: Palette): Figure {
   const [first = [], second] = aim.scan.angles;
   const across = first.map(numberOf);
@@ -28,6 +32,34 @@ export function scanFigure(aim: AimJson, width: number, colours: Palette): Figur
     hovertemplate: `%{x:.3g}°: %{y:.3g}<extra></extra>`,
     name: 'readings',
   };
+  const { centre, halfAngle, peak, floor, power: shape } = aim.fit;
+  const known = across.filter(Number.isFinite);
+  const [low, high] = [Math.min(...known), Math.max(...known)];
+  const places = Float64Array.from({ length: curvePoints }, (_, at) => low + ((high - low) * at) / (curvePoints - 1));
+  const lobe: Data[] = second
+    ? []
+    : [
+        {
+          type: 'scatter',
+          mode: 'lines',
+          x: Array.from(places),
+          y: Array.from(
+            lobeLevel(
+              {
+                peak: numberOf(peak.value),
+                floor: numberOf(floor.value),
+                power: numberOf(shape.value),
+                centre: centre.map(({ value }) => numberOf(value)),
+                halfAngle: halfAngle.map(({ value }) => numberOf(value)),
+              },
+              [places],
+            ),
+          ),
+          line: { color: colours.soft, width: 1 },
+          hoverinfo: 'skip',
+          name: 'fitted lobe',
+        },
+      ];
   const marks = [
     {
       at: aim.fit.centre.map(({ value }) => numberOf(value)),
@@ -85,7 +117,7 @@ export function scanFigure(aim: AimJson, width: number, colours: Palette): Figur
       font: { size: 11, color },
     })) as NonNullable<Layout['annotations']>,
   };
-  return { data: [readings], layout };
+  return { data: [...lobe, readings], layout };
 }
 
 const numberOf = (value: number | 'infinite' | null): number =>

@@ -1,4 +1,5 @@
 import { causeWords, severities } from 'beamkeep/diagnosis';
+import { deflectionLimits, thermalExpansion } from 'beamkeep/numbers';
 import * as v from 'valibot';
 
 /*
@@ -27,6 +28,8 @@ export const lessonWords = [
 ] as const;
 export type LessonWord = (typeof lessonWords)[number];
 
+const keysOf = <T extends Record<string, unknown>>(table: T) => Object.keys(table) as (keyof T & string)[];
+
 /** Where the samples come from. Files are kept on the shelf under a key: see shelf.ts. */
 const logFrom = v.variant('from', [
   v.strictObject({ from: v.literal('nothing') }),
@@ -38,6 +41,34 @@ export type LogFrom = v.InferOutput<typeof logFrom>;
 /** A small file, kept word for word. */
 const smallText = v.strictObject({ name: v.string(), text: v.string() });
 export type SmallText = v.InferOutput<typeof smallText>;
+
+/** What holds a head, as typed; what is empty is not computed. */
+const typedStructure = v.strictObject({
+  /** Span and depth of the roof member [m], and how much warmer one face of it gets [K]. */
+  span: v.string(),
+  depth: v.string(),
+  gradient: v.string(),
+  roof: v.picklist(keysOf(deflectionLimits)),
+  /** Height of the frame whose column holds the head [m]. */
+  frame: v.string(),
+  /** Length of a member that shifts one end sideways [m], and by how much it warms [K]. */
+  member: v.string(),
+  warming: v.string(),
+  material: v.picklist(keysOf(thermalExpansion)),
+});
+export type TypedStructure = v.InferOutput<typeof typedStructure>;
+
+/** Nothing is known of what holds a head. */
+export const freshStructure: TypedStructure = {
+  span: '',
+  depth: '',
+  gradient: '',
+  roof: 'roofNoCeiling',
+  frame: '',
+  member: '',
+  warming: '',
+  material: 'steel',
+};
 
 /** Somebody who was told, and when: date and time on the clock of the site, as typed. */
 const toldWhen = v.strictObject({ who: v.string(), time: v.string() });
@@ -90,6 +121,7 @@ export const settingsOf = {
     scan: v.nullable(smallText),
     /** Where the head was left [degrees], as typed. */
     left: v.string(),
+    structure: v.optional(typedStructure, freshStructure),
   }),
   covered: v.strictObject({ beam: v.nullable(v.string()), test: v.nullable(smallText) }),
   proof: v.strictObject({
@@ -197,7 +229,7 @@ export const freshSettings: Settings = {
   fold: { scale: 'obscuration', beam: null },
   spectrum: { beam: null },
   units: { value: '35', from: 'percent', to: 'decibels-per-metre', path: '100' },
-  aim: { beam: null, scan: null, left: '' },
+  aim: { beam: null, scan: null, left: '', structure: freshStructure },
   covered: { beam: null, test: null },
   proof: { beam: null, sheet: null, test: null, events: null, clockOffset: '', times: [] },
   record: {

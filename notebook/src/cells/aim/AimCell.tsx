@@ -3,6 +3,7 @@ import type { Site } from 'beamkeep/site';
 import { useCallback } from 'preact/hooks';
 import { Choice } from '../../parts/Choice.js';
 import { FileField } from '../../parts/FileField.js';
+import { Scroll } from '../../parts/Scroll.js';
 import { Verdict } from '../../parts/Verdict.js';
 import { Plot } from '../../plots/Plot.js';
 import type { Palette } from '../../plots/palette.js';
@@ -11,10 +12,15 @@ import { set } from '../../sheet/edits.js';
 import type { Cell, Settings } from '../../sheet/sheet.js';
 import { helper } from '../../state/helper.js';
 import { edit } from '../../state/store.js';
+import { figure } from '../../words/numbers.js';
 import { chosenBeam } from '../chosenBeam.js';
 import { NeedsSite } from '../NeedsSite.js';
+import { StageCautions } from '../StageCautions.js';
 import { useAnswer } from '../useAnswer.js';
+import { useKept } from '../useKept.js';
 import { placesLeft } from './placesLeft.js';
+import { StructureForm } from './StructureForm.js';
+import { structureTyped } from './structureTyped.js';
 
 /** Is the head on the peak of its lobe, on the flank, or on a stray reflection? */
 export function AimCell({ cell }: { cell: Cell<'aim'> }) {
@@ -22,12 +28,15 @@ export function AimCell({ cell }: { cell: Cell<'aim'> }) {
 }
 
 function Aim({ cell, site }: { cell: Cell<'aim'>; site: Site }) {
-  const { scan, left } = cell.settings;
+  const { scan, left, structure: typed } = cell.settings;
   const change = (to: Partial<Settings['aim']>): void => edit((sheet) => set(sheet, cell, to), `${cell.id} aim`);
   const beam = chosenBeam(site, cell.settings.beam);
   const places = placesLeft(left);
   const where = places.join(' ');
-  const answer = useAnswer(scan ? () => helper().aim(scan, site, beam, places) : null, [site, scan, beam, where]);
+  const { structure } = structureTyped(typed);
+  const answer = useKept(
+    useAnswer(scan ? () => helper().aim(scan, site, beam, places, structure) : null, [site, scan, beam, where, typed]),
+  );
   return (
     <>
       <div class="settings">
@@ -43,6 +52,8 @@ function Aim({ cell, site }: { cell: Cell<'aim'>; site: Site }) {
         </label>
         <FileField what="aim scan" file={scan} onFile={(file) => change({ scan: file })} />
       </div>
+      <StructureForm typed={typed} onType={(to) => change({ structure: { ...typed, ...to } })} />
+      <StageCautions stage="aim" made={scan !== null} />
       {answer.is === 'nothing' && (
         <p class="empty">
           Choose an aim scan: a CSV with one or two columns of angles and one of the received level, a line a reading.
@@ -66,6 +77,35 @@ function Told({ aim, site }: { aim: AimJson; site: string }) {
         name={[site, 'aim scan', aim.beam]}
         label={`Aim scan of beam ${aim.beam}. ${aim.sentences.join(' ')}`}
       />
+      {aim.movement.length > 0 && (
+        <Scroll label={`Movement of the structure of beam ${aim.beam}`}>
+          <table>
+            <caption>What the structure may do, against the margin before the alarm</caption>
+            <thead>
+              <tr>
+                <th scope="col">what</th>
+                <th scope="col">turn</th>
+                <th scope="col">moves</th>
+                <th scope="col">of the margin</th>
+                <th scope="col">source</th>
+              </tr>
+            </thead>
+            <tbody>
+              {aim.movement.map(({ what, degrees, millimetres, share, source, seen }) => (
+                <tr key={what}>
+                  <th scope="row">{what}</th>
+                  <td>{figure(degrees)}°</td>
+                  <td>{figure(millimetres)} mm</td>
+                  <td>{typeof share === 'number' ? `${figure(100 * share)} %` : 'no margin is left'}</td>
+                  <td class="quiet">
+                    {source} ({seen})
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Scroll>
+      )}
     </>
   );
 }

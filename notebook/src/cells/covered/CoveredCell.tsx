@@ -14,6 +14,7 @@ import { helper } from '../../state/helper.js';
 import { edit } from '../../state/store.js';
 import { chosenBeam } from '../chosenBeam.js';
 import { NeedsSite } from '../NeedsSite.js';
+import { StageCautions } from '../StageCautions.js';
 import { useAnswer } from '../useAnswer.js';
 
 /** What comes back when the reflector is covered? */
@@ -37,6 +38,7 @@ function Covered({ cell, site }: { cell: Cell<'covered'>; site: Site }) {
         />
         <FileField what="log of a covered test" file={test} onFile={(file) => change({ test: file })} />
       </div>
+      <StageCautions stage="covered" made={test !== null} />
       {answer.is === 'nothing' && (
         <p class="empty">
           Choose the log of a covered test: a minute clean, the whole reflector covered with something dull for half a

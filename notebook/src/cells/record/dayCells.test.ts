@@ -14,6 +14,7 @@ describe('dayCells', () => {
     expect(tests.map(({ kind }) => kind).join(' ')).toBe(
       'aim aim aim aim covered covered covered covered proof proof proof',
     );
+    expect(tests[0]?.settings).toMatchObject({ structure: { span: '18', frame: '9.4' } });
     const { people, impairment, deviations, notDone, remarks, date } = day;
     expect(dayOf(written)).toMatchObject({ people, impairment, deviations, notDone, remarks, date });
   });

@@ -1,5 +1,6 @@
 import type { CommissioningDay } from 'beamkeep/commissioning';
 import { type Cell, freshCell, freshSettings, type Settings, type SmallText } from '../../sheet/sheet.js';
+import { typedOf } from '../aim/structureTyped.js';
 
 /** A commissioning day as cells: the tests of its beams, and what people wrote down. */
 export interface DayCells {
@@ -23,8 +24,11 @@ export async function dayCells(day: CommissioningDay, file: (name: string) => Pr
   const given = async (name: string | undefined): Promise<SmallText | null> =>
     name === undefined ? null : await file(name);
   const tests: Cell[] = [];
-  for (const { id: beam, scan, left = [] } of day.beams)
-    if (scan !== undefined) tests.push(freshCell('aim', { beam, scan: await file(scan), left: left.join(' ') }));
+  for (const { id: beam, scan, left = [], structure } of day.beams)
+    if (scan !== undefined)
+      tests.push(
+        freshCell('aim', { beam, scan: await file(scan), left: left.join(' '), structure: typedOf(structure) }),
+      );
   for (const { id: beam, covered } of day.beams)
     if (covered !== undefined) tests.push(freshCell('covered', { beam, test: await file(covered) }));
   for (const { id: beam, proof } of day.beams)

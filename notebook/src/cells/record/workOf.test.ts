@@ -1,6 +1,6 @@
 import { parseSite } from 'beamkeep';
 import { describe, expect, it } from 'vitest';
-import { freshCell } from '../../sheet/sheet.js';
+import { freshCell, freshStructure } from '../../sheet/sheet.js';
 import { workOf } from './workOf.js';
 
 const beam = (id: string) => ({ id, layout: 'reflective', separation: 40 });
@@ -19,7 +19,10 @@ describe('workOf', () => {
   });
 
   it('asks of the beam that the cell shows', () => {
-    const cell = freshCell('aim', { beam: null, scan, left: '0,5' });
-    expect(workOf([{ number: 3, cell }], site)).toEqual([{ number: 3, kind: 'aim', beam: 'north', scan, left: [0.5] }]);
+    const structure = { ...freshStructure, span: '18' };
+    const cell = freshCell('aim', { beam: null, scan, left: '0,5', structure });
+    expect(workOf([{ number: 3, cell }], site)).toMatchObject([
+      { number: 3, kind: 'aim', beam: 'north', scan, left: [0.5], structure: { spanMetres: 18 } },
+    ]);
   });
 });

@@ -2,6 +2,7 @@ import type { Site } from 'beamkeep/site';
 import type { BeamWork } from '../../bench/recordTold.js';
 import type { NumberedWork } from '../../sheet/workAbove.js';
 import { placesLeft } from '../aim/placesLeft.js';
+import { structureTyped } from '../aim/structureTyped.js';
 import { chosenBeam } from '../chosenBeam.js';
 import { testAsked } from '../proof/testAsked.js';
 
@@ -13,8 +14,17 @@ function workIn(number: number, cell: NumberedWork['cell'], site: Site): BeamWor
   if (cell.kind === 'findings') return null;
   const beam = chosenBeam(site, cell.settings.beam);
   if (cell.kind === 'aim') {
-    const { scan, left } = cell.settings;
-    return scan && { number, kind: 'aim', beam, scan, left: placesLeft(left) };
+    const { scan, left, structure } = cell.settings;
+    return (
+      scan && {
+        number,
+        kind: 'aim',
+        beam,
+        scan,
+        left: placesLeft(left),
+        structure: structureTyped(structure).structure,
+      }
+    );
   }
   if (cell.kind === 'covered') {
     const { test } = cell.settings;

@@ -1,32 +1,32 @@
 import type { ThresholdsJson } from 'beamkeep/commissioning';
-import { useEffect, useState } from 'preact/hooks';
+import type { Site } from 'beamkeep/site';
 import { Scroll } from '../../parts/Scroll.js';
 import type { Cell } from '../../sheet/sheet.js';
+import { helper } from '../../state/helper.js';
 import { figure } from '../../words/numbers.js';
-import { NeedsLog } from '../NeedsLog.js';
-import type { OpenLog } from '../useLog.js';
+import { NeedsSite } from '../NeedsSite.js';
+import { useAnswer } from '../useAnswer.js';
 
 type BeamTold = ThresholdsJson['beams'][number];
 
 /** What the thresholds of each beam mean: in smoke, against standards, and under dirt. */
 export function ThresholdsCell({ cell }: { cell: Cell<'thresholds'> }) {
-  return <NeedsLog cell={cell.id}>{(log) => <Told log={log} />}</NeedsLog>;
+  return <NeedsSite cell={cell.id}>{(site) => <Told site={site} />}</NeedsSite>;
 }
 
-function Told({ log }: { log: OpenLog }) {
-  const [told, setTold] = useState<ThresholdsJson>();
-  useEffect(() => {
-    let outdated = false;
-    void log.bench.thresholds().then((answer) => {
-      if (!outdated) setTold(answer);
-    });
-    return () => {
-      outdated = true;
-    };
-  }, [log.bench]);
+function Told({ site }: { site: Site }) {
+  const told = useAnswer(() => helper().thresholds(site), [site]);
+  const minded = useAnswer(() => helper().cautions('thresholds'), []);
+  if (told.is !== 'told') return null;
   return (
     <>
-      {told?.beams.map((beam) => (
+      {minded.is === 'told' &&
+        minded.told.map(({ words }) => (
+          <p class="trouble" key={words}>
+            {words}
+          </p>
+        ))}
+      {told.told.beams.map((beam) => (
         <BeamThresholds key={beam.id} beam={beam} />
       ))}
     </>
