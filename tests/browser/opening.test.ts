@@ -81,8 +81,18 @@ describe('a fresh visit', () => {
     await aim.getByLabel('Where the head was left').fill('0,5');
     await eventually(() => aim.textContent()).toMatch(/look again\. .*on the flank/);
     await aim.locator('.main-svg').first().waitFor();
+    await expect(aim.locator('.minded').textContent()).resolves.toMatch(/read its class label.*never look into it/);
+    await aim.getByText('What holds the head').click();
+    await aim.getByLabel('Height of the frame').fill('9,4');
+    await eventually(() => aim.locator('table tbody tr').allTextContents()).toEqual([
+      expect.stringMatching(/9\.4 m that sways by height\/60.*0\.955°157 mm388 %.*\(.*\)/),
+      expect.stringMatching(/height\/100/),
+    ]);
+    await aim.getByLabel('Span of the roof member').fill('-18');
+    await eventually(() => aim.locator('.trouble').textContent()).toMatch(/left out: Span of the roof member/);
     await addCell(page, 'a covered test');
     const test = page.locator('.cell-covered');
+    await expect(test.locator('.minded[open]').textContent()).resolves.toMatch(/out of service.*opaque and dull/);
     await test.getByLabel('log of a covered test', { exact: true }).setInputFiles(file('covered-b1.csv'));
     await eventually(() => test.textContent()).toMatch(/Beam B1: fit\. Covered, the beam still reads/);
     await test.getByLabel('log of a covered test', { exact: true }).setInputFiles(file('scan-b1.csv'));

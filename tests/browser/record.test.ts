@@ -55,6 +55,10 @@ describe('the record cell', () => {
       .getByLabel('Log files and site file')
       .last()
       .setInputFiles([{ name: 'hall.json', mimeType: 'application/json', buffer: Buffer.from(smallSite()) }]);
+    await addCell(page, 'thresholds in smoke, under dirt, against standards');
+    await eventually(() => page.locator('.cell-thresholds').last().textContent()).toMatch(
+      /Who may change a threshold.*Beam north/,
+    );
     const cell = await addRecord(page);
     const front = cell.locator('.record-front');
     for (const gap of ['the day of the work', 'who did the work', 'the impairment', 'a log of the received signal'])
@@ -81,6 +85,7 @@ describe('the record cell', () => {
     );
     const record = await savedRecord(open);
     expect(record.beams.map(({ proof }) => proof?.verdict)).toEqual(['pass', 'fail', 'pass', undefined]);
+    expect(record.beams.map(({ aim }) => aim?.movement.length)).toEqual([3, 3, 3, 3]);
     expect(record.impairment?.told).toHaveLength(2);
     expect(record.findings).toContainEqual(
       expect.objectContaining({ onSite: { verdict: 'relabelled', cause: 'obstruction', note: 'a banner' } }),

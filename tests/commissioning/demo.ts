@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { parseSite } from 'beamkeep';
+import { type DiagnosisJson, parseSite } from 'beamkeep';
 import { parseDay, record, textTable } from 'beamkeep/commissioning';
 import { logFiles } from 'beamkeep/node';
 
@@ -30,9 +30,9 @@ export const depot = async () => parseSite(await text('../site.json'), 'site.jso
 export const made = Date.parse('2027-01-20T15:00:00Z');
 
 /** The record of the day, some of its keys changed; without the long log, for speed. */
-export async function dayRecord(changes: object = {}) {
+export async function dayRecord(changes: object = {}, diagnosis?: DiagnosisJson) {
   const day = { ...JSON.parse(await text('day.json')), log: [], ...changes };
-  return record(parseDay(day, 'day.json'), await depot(), { log, text }, made);
+  return record(parseDay(day, 'day.json'), await depot(), { log, text }, made, diagnosis);
 }
 
 let known: ReturnType<typeof dayRecord> | undefined;

@@ -28,6 +28,34 @@ describe('the record of the demonstration day', () => {
     expect(record.missing).toEqual([{ beam: 'B4', words: 'proof: not there' }]);
     expect(record.log).toMatchObject({ from: '2027-02-01T00:00:00.000Z', dropped: 0 });
   });
+  it('takes what the log says, where it was diagnosed: what asks for someone to go, and has not been looked at', async () => {
+    const finding = { cause: 'smoke-like', severity: 'act', confidence: 0.4, summary: 'It grew.' } as const;
+    const [start, end] = ['2027-03-16T06:20:00.000Z', '2027-03-16T06:50:00.000Z'];
+    const rest = { start, end, ongoing: false, evidence: [], action: '', settles: '' };
+    const beam = { from: start, to: end, samples: 31, forecast: null, assumed: [] };
+    const record = await dayRecord(
+      {},
+      {
+        format: 'beamkeep-diagnosis/1',
+        beams: [
+          {
+            id: 'B3',
+            ...beam,
+            findings: [
+              { ...finding, ...rest },
+              { ...finding, ...rest, severity: 'note' },
+            ],
+          },
+          { id: 'B4', ...beam, from: null, to: null, findings: [] },
+        ],
+        input: { lines: 32, dropped: 1, notes: [] },
+      },
+    );
+    expect(record.findings).toEqual([{ beam: 'B3', ...finding, start, end, onSite: null }]);
+    expect(record.log).toEqual({ from: start, to: end, lines: 32, dropped: 1 });
+    expect(record.missing.map(({ words }) => words).join()).toMatch(/a look on site at findings .*: 1/);
+    expect(parseRecord(JSON.stringify(record))).toEqual(record);
+  });
   it('reads back what it wrote', async () => {
     const record = await demoRecord();
     expect(parseRecord(JSON.stringify(record), 'record.json')).toEqual(record);

@@ -29,6 +29,7 @@ import {
   type PlanRequest,
   plan,
   type TradeOffJson,
+  triedSettings,
 } from 'beamkeep/planning';
 import type { Site } from 'beamkeep/site';
 import { expose, transfer } from 'comlink';
@@ -49,7 +50,7 @@ import { scaled } from './scaled.js';
 import { signalled } from './signalled.js';
 import { type SiteZone, siteZone } from './siteZone.js';
 import { type SwingSpectrum, spectrumOf } from './spectrumOf.js';
-import { axesOf, type TradeOffHall, tradeOffOf } from './tradeOffOf.js';
+import { type TradeOffHall, tradeOffOf } from './tradeOffOf.js';
 import { windowTable } from './windowTable.js';
 import { plainFile } from './workbook.js';
 
@@ -257,10 +258,12 @@ const bench = {
     const { files, site } = log;
     const signal = { aborted: false };
     const onProgress = teller(sizeOf(files), (progress) => counting.tell(progress));
-    const found = countNuisance(sourcesOf(files), site, { ...axesOf(site), onProgress, signal }).catch((error) => {
-      log.counting = undefined;
-      throw error;
-    });
+    const found = countNuisance(sourcesOf(files), site, { ...triedSettings(site), onProgress, signal }).catch(
+      (error) => {
+        log.counting = undefined;
+        throw error;
+      },
+    );
     const counting: Counting = { found, signal, tell };
     log.counting = counting;
     return found;

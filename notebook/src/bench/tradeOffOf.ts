@@ -1,11 +1,4 @@
-import {
-  type CountedNuisance,
-  fireFromWords,
-  type TradeOffJson,
-  tradeOffCounted,
-  usualDelays,
-  usualThresholds,
-} from 'beamkeep/planning';
+import { type CountedNuisance, fireFromWords, type TradeOffJson, tradeOffCounted } from 'beamkeep/planning';
 import type { Site } from 'beamkeep/site';
 
 /** Hall and fires of a trade-off, as typed and read into numbers; metres, seconds, kelvin. */
@@ -23,22 +16,6 @@ export interface TradeOffHall {
 
 /** How long a fire is watched [s]. */
 const watched = 1800;
-
-/** Thresholds and delays that are tried: the usual ones, and those that the beams of a site have now. */
-export function axesOf({ beams }: Site): { readonly thresholds: number[]; readonly delays: number[] } {
-  const joined = (usual: readonly number[], own: readonly number[]): number[] =>
-    [...new Set([...usual, ...own])].sort((a, b) => a - b);
-  return {
-    thresholds: joined(
-      usualThresholds,
-      beams.map(({ alarmThreshold }) => alarmThreshold),
-    ),
-    delays: joined(
-      usualDelays,
-      beams.map(({ alarmDelay }) => alarmDelay),
-    ),
-  };
-}
 
 /**
  * Both costs of every setting of a beam, for a nuisance that was counted before.

@@ -9,6 +9,7 @@ export {
   type TradeOffOptions,
   tradeOff,
   tradeOffCounted,
+  triedSettings,
   usualDelays,
   usualThresholds,
 } from './tradeoff.js';

@@ -5,6 +5,7 @@ import {
   type CommissioningDay,
   type CommissioningRecord,
   type DayBeam,
+  type FindingOut,
   instantOut,
   type PointOut,
   parseProofSheet,
@@ -12,6 +13,7 @@ import {
   usualSteps,
 } from './commissioning/index.js';
 import { covered } from './covered.js';
+import type { DiagnosisJson } from './diagnose.js';
 import { beamNamed, type LogSource, readRows, type TextTable, textTable } from './log/index.js';
 import { prove } from './prove.js';
 import type { Site } from './site/index.js';
@@ -31,6 +33,8 @@ export interface DayFiles {
  * @param site settings of the beams
  * @param files how the named files are reached
  * @param made when the record is made [ms since 1970-01-01 UTC]
+ * @param diagnosis what `diagnose` says of the day's log: findings that ask for someone to go stand in the record, as not
+ * yet looked at; left out: no findings, and the log is read for its period alone
  * @returns the record; a test that cannot be used is told in it and counts as missing
  * @throws UsageError for a beam that the site does not have, or that is named twice
  */
@@ -39,6 +43,7 @@ export async function record(
   site: Site,
   files: DayFiles,
   made: number,
+  diagnosis?: DiagnosisJson,
 ): Promise<CommissioningRecord> {
   const events = day.events === undefined ? undefined : textTable(await files.text(day.events), day.events);
   const answers = new Map<string, BeamAnswers>();
@@ -48,7 +53,8 @@ export async function record(
     if (answers.has(id)) throw new UsageError(`beam ${id} stands twice in the day file: put its work together`);
     answers.set(id, await answersOf(work, day, site, files, events, troubles));
   }
-  return recordOf(day, site, { answers, troubles, log: await periodOf(day.log ?? [], site, files), made });
+  const log = diagnosis ? periodTold(diagnosis) : await periodRead(day.log ?? [], site, files);
+  return recordOf(day, site, { answers, troubles, log, findings: diagnosis ? findingsOf(diagnosis) : null, made });
 }
 
 async function answersOf(
@@ -93,8 +99,35 @@ async function answersOf(
   };
 }
 
+/** Findings that ask for someone to go; nobody has looked yet. */
+const findingsOf = ({ beams }: DiagnosisJson): FindingOut[] =>
+  beams.flatMap(({ id: beam, findings }) =>
+    findings
+      .filter(({ severity }) => severity === 'act')
+      .map(({ cause, severity, confidence, start, end, summary }) => ({
+        beam,
+        cause,
+        severity,
+        confidence,
+        start,
+        end,
+        summary,
+        onSite: null,
+      })),
+  );
+
+/** From when to when the beams of a diagnosed log were seen. */
+function periodTold({ beams, input: { lines, dropped } }: DiagnosisJson): CommissioningRecord['log'] {
+  const from = beams.flatMap((beam) => beam.from ?? []).sort()[0];
+  const to = beams
+    .flatMap((beam) => beam.to ?? [])
+    .sort()
+    .at(-1);
+  return from === undefined || to === undefined ? null : { from, to, lines, dropped };
+}
+
 /** From when to when a log reaches, and how it could be read. */
-async function periodOf(names: readonly string[], site: Site, files: DayFiles): Promise<CommissioningRecord['log']> {
+async function periodRead(names: readonly string[], site: Site, files: DayFiles): Promise<CommissioningRecord['log']> {
   if (names.length === 0) return null;
   let [from, to] = [Number.NaN, Number.NaN];
   const sources = await Promise.all(names.map((name) => files.log(name)));

@@ -3,7 +3,7 @@ import { logOfText } from './log/index.js';
 import { fireFromWords } from './planning/index.js';
 import { respond } from './respond.js';
 import { parseSite, type Site } from './site/index.js';
-import { countNuisance, tradeOff, tradeOffCounted, usualDelays, usualThresholds } from './tradeoff.js';
+import { countNuisance, tradeOff, tradeOffCounted, triedSettings, usualDelays, usualThresholds } from './tradeoff.js';
 
 const minute = 60;
 const start = Date.UTC(2027, 0, 4, 6);
@@ -117,5 +117,17 @@ describe('tradeOff', () => {
       'beam "B9" is not in the site: it has B1, B2',
     );
     await expect(tradeOff(logOfText(log()), site(), { ...options, thresholds: [] })).rejects.toThrow('must rise');
+  });
+});
+
+describe('triedSettings', () => {
+  it('puts the current setting of every beam into the axes, and leaves them as they are where it stands there', () => {
+    const axes = triedSettings(site({ alarmThreshold: 32, alarmDelay: 12 }), { thresholds: [25, 50], delays: [0, 10] });
+    expect(axes).toEqual({ thresholds: [25, 32, 35, 50], delays: [0, 10, 12] });
+    expect(triedSettings(site())).toEqual({ thresholds: usualThresholds, delays: usualDelays });
+  });
+  it('mends no axis that falls: it is refused where it is used', async () => {
+    const axes = triedSettings(site(), { thresholds: [60, 20], delays: [0] });
+    await expect(tradeOff(logOfText(log()), site(), { ...options, ...axes })).rejects.toThrow(/rise/);
   });
 });

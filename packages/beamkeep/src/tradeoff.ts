@@ -54,6 +54,36 @@ export const usualDelays: readonly number[] = [
 ];
 
 /**
+ * Thresholds and delays to be tried for a site: the given or usual ones, and those that its beams have now, so that the
+ * current setting of each stands in the grid.
+ *
+ * @param site whose beams are weighed
+ * @param given axes, rising; the usual ones where left out
+ * @example triedSettings(site, { thresholds: [25, 50] }).thresholds // [25, 35, 50] where the beams stand at 35 %
+ */
+export function triedSettings(
+  { beams }: Site,
+  { thresholds = usualThresholds, delays = usualDelays }: Pick<TradeOffOptions, 'thresholds' | 'delays'> = {},
+): { readonly thresholds: readonly number[]; readonly delays: readonly number[] } {
+  // Put in before the first greater one: axes that do not rise are left so, and refused where they are used.
+  const joined = (tried: readonly number[], own: readonly number[]): readonly number[] =>
+    own.reduce((axis, value) => {
+      const after = axis.findIndex((each) => each > value);
+      return axis.includes(value) ? axis : axis.toSpliced(after < 0 ? axis.length : after, 0, value);
+    }, tried);
+  return {
+    thresholds: joined(
+      thresholds,
+      beams.map(({ alarmThreshold }) => alarmThreshold),
+    ),
+    delays: joined(
+      delays,
+      beams.map(({ alarmDelay }) => alarmDelay),
+    ),
+  };
+}
+
+/**
  * Weighs threshold and delay: how late the chosen fires are found, and how large, against the nuisance that the site's
  * own log would have given. One pass over the log, every sample looked at, memory that does not grow with it.
  *

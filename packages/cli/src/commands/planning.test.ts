@@ -148,8 +148,11 @@ describe('beamkeep tradeoff', () => {
     const { code, out } = await run(...weigh(), path('log.csv'), '--svg', path('t.svg'));
     expect(code).toBe(0);
     expect(out).toContain('35 % held for 10 s');
-    expect(out).toContain('At the current setting it alarmed 1 times');
-    expect(out).toContain('No other setting beats these');
+    expect(out).toContain('At the current setting it alarmed 1 time:');
+    expect(out).toMatch(
+      /No other setting beats these in both costs.*\n.*limits\n(.* % .* s .* \(.* to .*\) .* \(.* to .*\) .*(kept|outside [a-e].*)\n)+/,
+    );
+    expect(out).toMatch(/ a\. threshold at least 8\.8 %/);
     expect(out).toContain('EN 54-12');
     expect(out).toContain('licensed people');
     expect(out).toContain('Input: 3 001 lines');
@@ -169,6 +172,8 @@ describe('beamkeep tradeoff', () => {
     expect({ format, input }).toEqual({ format: 'beamkeep-tradeoff/1', input: null });
     expect(beams[0].fires).toHaveLength(1);
     expect(beams[0].fires[0].cells).toHaveLength(2);
+    const own = await run(...weigh(), ...args.with(3, '20,50'));
+    expect(JSON.parse(own.out).beams[0].thresholds).toEqual([20, 35, 50]);
     expect(beams[0].fires[0].cells[0][0].seconds.value).toBeGreaterThan(5);
   });
 

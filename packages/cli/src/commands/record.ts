@@ -1,5 +1,5 @@
 import { dirname, isAbsolute, join } from 'node:path';
-import { UsageError } from 'beamkeep';
+import { diagnose, UsageError } from 'beamkeep';
 import { type CommissioningRecord, parseDay, parseRecord, record, recordPage } from 'beamkeep/commissioning';
 import { logFiles } from 'beamkeep/node';
 import { Command } from 'commander';
@@ -22,7 +22,8 @@ interface Options {
 
 const notes = wrap(
   'The day file says which scan, which covered test and which proof belongs to which beam, and what people must write ' +
-    'down: see formats-commissioning.md. Paths in it are meant from its own folder. A saved record can be given instead, ' +
+    'down: see formats-commissioning.md. Paths in it are meant from its own folder. Where it names a log, the log is diagnosed, and what asks for ' +
+    'someone to go stands in the record. A saved record can be given instead, ' +
     'to print its page again. Names are personal data: keep the files where they belong.',
   80,
 );
@@ -43,7 +44,9 @@ async function recordFrom(path: string, io: Io): Promise<CommissioningRecord> {
     },
     text: (name: string) => readText(named(name), io),
   };
-  return record(day, site, files, Date.now());
+  const { log = [] } = day;
+  const diagnosed = log.length > 0 ? await diagnose(await Promise.all(log.map(files.log)), site) : undefined;
+  return record(day, site, files, Date.now(), diagnosed?.diagnosis);
 }
 
 /** `record`: what do I hand over? */

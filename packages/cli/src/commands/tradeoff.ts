@@ -1,7 +1,14 @@
 import { readFile } from 'node:fs/promises';
 import { UsageError } from 'beamkeep';
 import { logFiles } from 'beamkeep/node';
-import { fireForms, fireFromWords, frontierPlot, type TradeOffOptions, tradeOff } from 'beamkeep/planning';
+import {
+  fireForms,
+  fireFromWords,
+  frontierPlot,
+  type TradeOffOptions,
+  tradeOff,
+  triedSettings,
+} from 'beamkeep/planning';
 import { curveFire, fuelNamed, heatPoints } from 'beamkeep/smoke';
 import { Argument, Command } from 'commander';
 import { writeDrawings } from '../files/drawingFile.js';
@@ -88,8 +95,16 @@ export const tradeoffCommand: CommandMaker = (io, done) =>
     .option('--seconds <seconds>', 'how long the fires are watched', whole, 1800)
     .option('--gradient <K/m>', 'how much warmer the air grows with height', number, 0)
     .option('--roof-warmer <K>', 'how much warmer the air under the roof is than at the floor', number, 0)
-    .option('--thresholds <percents>', 'thresholds to be tried, rising, with commas between', numberList)
-    .option('--delays <seconds>', 'delays to be tried, rising, with commas between', numberList)
+    .option(
+      '--thresholds <percents>',
+      'thresholds to be tried, rising, with commas between; the current ones are joined',
+      numberList,
+    )
+    .option(
+      '--delays <seconds>',
+      'delays to be tried, rising, with commas between; the current ones are joined',
+      numberList,
+    )
     .option('--beam <id>', 'only this beam')
     .option('--svg <file>', 'write the plot of both costs as SVG, of the first beam')
     .option('--force', 'write over a file that is there')
@@ -105,8 +120,10 @@ Examples:
   beamkeep tradeoff log.csv --site site.json --ceiling 12 --area 1860 --curve burn.csv --svg tradeoff.svg --json`,
     )
     .action(async (paths: string[], options: Options) => {
-      const weighed = await optionsOf(options);
+      const given = await optionsOf(options);
       const site = await readSite(required(options.site, '--site <file>'), io, paths);
+      const beams = site.beams.filter(({ id }) => given.beam === undefined || id === given.beam);
+      const weighed = { ...given, ...triedSettings({ ...site, beams }, given) };
       const files = await logFiles(paths, io.stdin);
       const answer =
         paths.length === 0

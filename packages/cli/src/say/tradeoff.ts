@@ -1,4 +1,4 @@
-import type { FireCost, Setting, ToldBand, TradeOff, TradeOffJson } from 'beamkeep/planning';
+import { type FireCost, limitsBroken, type ToldBand, type TradeOff, type TradeOffJson } from 'beamkeep/planning';
 import { inputText } from './inputText.js';
 import type { Look } from './look.js';
 import { figure } from './numbers.js';
@@ -10,16 +10,19 @@ import { wrap } from './wrap.js';
 /** Rows and columns of the table of settings that are shown. */
 const shown = 7;
 
+/** Rows of the frontier that are shown. */
+const shownOfFrontier = 12;
+
 const told = (value: number | null, unit: string): string =>
   value === null ? 'not found' : `${figure(value)} ${unit}`;
 
 const band = ({ value, early, late }: ToldBand, unit: string): string =>
   `${told(value, unit)} (${told(early, unit)} to ${told(late, unit)})`;
 
-/** At most `shown` of some values, spread over them, the first and the last included. */
-function thinned(length: number, keep: number): number[] {
-  const step = Math.max(1, (length - 1) / (shown - 1));
-  const at = Array.from({ length: Math.min(shown, length) }, (_, i) => Math.round(i * step));
+/** At most so many of some values, spread over them, the first and the last included; and one more to be kept. */
+function thinned(length: number, keep: number, most = shown): number[] {
+  const step = Math.max(1, (length - 1) / (most - 1));
+  const at = Array.from({ length: Math.min(most, length) }, (_, i) => Math.round(i * step));
   return [...new Set([...at, ...(keep < 0 ? [] : [keep])])].sort((a, b) => a - b);
 }
 
@@ -42,12 +45,32 @@ function grid({ thresholds, delays, fires, nuisance, current }: TradeOff): strin
   ];
 }
 
-const settingRow = ({ threshold, delay, seconds, early, late, perYear }: Setting): string[] => [
-  `${threshold} %`,
-  `${delay} s`,
-  `${figure(seconds)} s (${figure(early)} to ${figure(late)})`,
-  figure(perYear),
-];
+/** The letter of a limit, in the order in which they are listed. */
+const letter = (at: number): string => String.fromCharCode(97 + at);
+
+/** Settings that no other beats: both costs with their limits, and which limits of standards they break. */
+function frontierText({ thresholds, delays, nuisance, frontier, limits }: TradeOff, { colours }: Look): string {
+  const kept = thinned(frontier.length, -1, shownOfFrontier);
+  const rows = kept.flatMap((at) => {
+    const setting = frontier[at];
+    if (setting === undefined) return [];
+    const { threshold, delay, seconds, early, late, perYear } = setting;
+    const counted = nuisance?.cells[thresholds.indexOf(threshold)]?.[delays.indexOf(delay)];
+    const broken = limitsBroken(setting, limits).map((limit) => letter(limits.indexOf(limit)));
+    return [
+      [
+        `${threshold} %`,
+        `${delay} s`,
+        `${figure(seconds)} s (${figure(early)} to ${figure(late)})`,
+        `${figure(perYear)}${counted ? ` (${figure(counted.low)} to ${figure(counted.high)})` : ''}`,
+        broken.length === 0 ? 'kept' : `outside ${broken.join(', ')}`,
+      ],
+    ];
+  });
+  const some = kept.length < frontier.length ? ` (${kept.length} of ${frontier.length}; all with --json)` : '';
+  const heads = ['threshold', 'delay', 'slowest fire', 'nuisance a year', 'limits'].map(colours.faint);
+  return `  No other setting beats these in both costs${some}:\n${table([heads, ...rows], '  ')}`;
+}
 
 function fireText({ fire, current: { seconds, heat } }: FireCost, width: number): string {
   const found =
@@ -57,7 +80,8 @@ function fireText({ fire, current: { seconds, heat } }: FireCost, width: number)
   return wrap(`${fire}: ${found}.`, width, '  - ', '    ');
 }
 
-function beamText(weighed: TradeOff, { width, colours }: Look): string {
+function beamText(weighed: TradeOff, look: Look): string {
+  const { width, colours } = look;
   const { beam, current, fires, nuisance, frontier, limits, warnings, assumed } = weighed;
   const row = weighed.thresholds.indexOf(current.threshold);
   const column = weighed.delays.indexOf(current.delay);
@@ -68,26 +92,22 @@ function beamText(weighed: TradeOff, { width, colours }: Look): string {
       : `The log holds ${figure(nuisance.years)} years.${
           now === undefined
             ? ''
-            : ` At the current setting it alarmed ${now.count} times: ${figure(now.perYear)} a year (${figure(now.low)} to ${figure(now.high)}).`
+            : ` At the current setting it alarmed ${now.count} ${now.count === 1 ? 'time' : 'times'}: ${figure(now.perYear)} a year (${figure(now.low)} to ${figure(now.high)}).`
         }`;
   return [
     colours.strong(`Beam ${beam}: ${current.threshold} % held for ${current.delay} s`),
     wrap(observed, width, '  '),
     ['  At the current setting', ...fires.map((fire) => fireText(fire, width))].join('\n'),
     `  Slowest fire${nuisance === null ? '' : ' and nuisance a year'}, by threshold and delay (* the current setting):\n${table(grid(weighed), '  ')}`,
-    ...(frontier.length === 0
-      ? []
-      : [
-          `  No other setting beats these in both costs:\n${table([['threshold', 'delay', 'slowest fire', 'nuisance a year'].map(colours.faint), ...frontier.slice(0, 12).map(settingRow)], '  ')}`,
-        ]),
+    ...(frontier.length === 0 ? [] : [frontierText(weighed, look)]),
     [
       '  Limits of standards',
-      ...limits.map(({ of, side, value, words, clause }) =>
+      ...limits.map(({ of, side, value, words, clause }, at) =>
         wrap(
           `${of} ${side === 'least' ? 'at least' : 'at most'} ${figure(value)} ${of === 'delay' ? 's' : '%'}: ${words} [${clause}]`,
           width,
-          '  - ',
-          '    ',
+          `  ${letter(at)}. `,
+          '     ',
         ),
       ),
     ].join('\n'),

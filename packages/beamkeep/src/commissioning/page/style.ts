@@ -13,6 +13,7 @@ body { font: 9.5pt/1.4 system-ui, "Segoe UI", "Liberation Sans", Arial, sans-ser
 h1 { font-size: 18pt; line-height: 1.15; margin: 0 0 1mm; }
 h2 { font-size: 13pt; margin: 6mm 0 2mm; border-bottom: 0.6pt solid #111; padding-bottom: 0.6mm; break-after: avoid; }
 h3 { font-size: 10.5pt; margin: 4mm 0 1mm; break-after: avoid; }
+h3 + p:has(+ figure), h3 + p:has(+ svg) { break-after: avoid; }
 p { margin: 0 0 2mm; }
 ul, ol { margin: 0 0 2mm; padding-left: 5.5mm; }
 li { margin-bottom: 0.8mm; }
@@ -21,7 +22,8 @@ li { margin-bottom: 0.8mm; }
 .box { border: 0.8pt solid #111; padding: 2.5mm 3.5mm; margin: 3mm 0; break-inside: avoid; }
 .box > :last-child, .box ul > :last-child { margin-bottom: 0; }
 .box h3 { margin-top: 0; }
-.plain { border-color: #999; }
+.plain { border-color: #999; break-inside: auto; box-decoration-break: clone; -webkit-box-decoration-break: clone; }
+.plain li { break-inside: avoid; }
 .missing { font-style: italic; color: #555; }
 table { border-collapse: collapse; width: 100%; margin: 1mm 0 3mm; font-variant-numeric: tabular-nums; }
 th, td { text-align: left; vertical-align: top; padding: 0.9mm 2.5mm 0.9mm 0; border-bottom: 0.4pt solid #bbb; }
@@ -57,7 +59,7 @@ h3 .note { font-weight: 400; }
 @media print {
   html { background: #fff; }
   body { max-width: none; margin: 0; padding: 0; }
-  .beam { break-before: page; }
+  .beam ~ .beam { break-before: page; }
   .number { text-decoration: none; }
 }
 `;

@@ -74,7 +74,7 @@ export function judged(
     riseSeconds: excursion.riseSeconds,
     since: signal?.since ?? Number.NaN,
     signalAt: signal?.time ?? Number.NaN,
-    state: stateAt(changes, Number.isNaN(excursion.end) ? to : excursion.end - 1),
+    state: stateLeft(changes, signals, Number.isNaN(excursion.end) ? to : excursion.end),
   };
 }
 
@@ -85,6 +85,10 @@ const seconds = (milliseconds: number): string => `${figure(milliseconds / 1000)
 function stateAt(changes: readonly Change[], time: number): DetectorState | undefined {
   return changes.findLast((change) => change.time <= time)?.state;
 }
+
+/** The state that a cover or a filter brought: a fault clears while the cover is taken away, and the step did show it. */
+const stateLeft = (changes: readonly Change[], signals: readonly Change[], end: number): DetectorState | undefined =>
+  signals.findLast(({ time }) => time < end)?.state ?? stateAt(changes, end - 1);
 
 /** What a step that passed has shown. `shownAt`: when the panel's list has the signal [ms]; undefined without a list. */
 function praise(expected: StepEvidence['expected'], signal: Change | undefined, shownAt: number | undefined): string {

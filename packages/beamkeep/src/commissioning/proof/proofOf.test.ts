@@ -73,6 +73,11 @@ describe('proofOf', () => {
     expect(atOnce?.state).toBe('fault');
     expect(slowly?.reasons[0]).toContain('what the panel showed is not in the log');
   });
+  it('a fault that clears while the cover is still being drawn off was shown all the same', () => {
+    const steps: ProofStep[] = [{ do: 'cover-at-once' }, { do: 'uncover' }];
+    const [atOnce] = prove(steps, logged('20:0 1:0-99 25:99.5 3:99-0 30:0')).steps;
+    expect(atOnce).toMatchObject({ verdict: 'pass', state: 'fault' });
+  });
   it('a cover drawn too slowly for a blocked beam fails, and says why', () => {
     const proof = prove(full, logged('20:0 40:19 20:0 8:0-99 25:99.5 20:0 20:0 4:0-99 25:99.5 30:0', reset));
     expect(verdicts(proof)).toEqual(['pass', 'pass', 'pass', 'pass', 'pass', 'fail', 'pass']);
