@@ -11,7 +11,7 @@ import { wrap } from './wrap.js';
 const shown = 7;
 
 /** Rows of the frontier that are shown. */
-const shownOfFrontier = 12;
+const shownOfFrontier = 20;
 
 const told = (value: number | null, unit: string): string =>
   value === null ? 'not found' : `${figure(value)} ${unit}`;
