@@ -1,8 +1,12 @@
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { setFlagsFromString } from 'node:v8';
 import { transformSync } from 'esbuild';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
+import { quickStart } from './quickStart.js';
+
+vi.mock('node:v8', () => ({ setFlagsFromString: vi.fn() }));
 
 const program = fileURLToPath(new URL('quickStart.ts', import.meta.url));
 
@@ -17,5 +21,12 @@ function complaints(version: string): string {
 
 describe('quickStart', () => {
   it('names no setting that this Node does not have', () => expect(complaints(process.version)).toBe(''));
-  it('leaves a Node alone that it does not know', () => expect(complaints('v99.0.0')).toBe(''));
+  it.each(['v22.0.0', 'v24.0.0', 'v99.0.0'])('leaves Node %s alone', (version) => {
+    quickStart(version);
+    expect(setFlagsFromString).not.toHaveBeenCalled();
+  });
+  it('tells Node 20', () => {
+    quickStart('v20.11.0');
+    expect(setFlagsFromString).toHaveBeenCalled();
+  });
 });
