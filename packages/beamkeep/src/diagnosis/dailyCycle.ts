@@ -42,12 +42,25 @@ export function dailyCycle(cells: Cells, loss: Float64Array, noise: number): Dai
   for (let component = 0; component < 2; component++) {
     const { shape, amplitude } = component1(left, days, perDay, noise);
     for (let c = 0; c < cells.length; c++) {
-      const part = (amplitude[Math.floor(c / perDay)] as number) * (shape[c % perDay] as number);
+      const part = amplitudeAt(amplitude, c, perDay) * (shape[c % perDay] as number);
       fit[c] = (fit[c] as number) + part;
       left[c] = (left[c] as number) - part;
     }
   }
   return { loss: fit, fitted: true };
+}
+
+/** Share of the day about midnight in which one day's amplitude passes into the next: the building does not jump. */
+const passing = 1 / 4;
+
+function amplitudeAt(amplitude: Float64Array, cell: number, perDay: number): number {
+  const day = Math.floor(cell / perDay);
+  const own = amplitude[day] as number;
+  // From -1/2 at the day's begin to 1/2 at its end.
+  const place = ((cell % perDay) + 0.5) / perDay - 0.5;
+  const beyond = Math.abs(place) - (0.5 - passing / 2);
+  const other = beyond > 0 ? amplitude[day + Math.sign(place)] : undefined;
+  return other === undefined ? own : own + ((other - own) * beyond) / passing;
 }
 
 function component1(x: Float64Array, days: number, perDay: number, noise: number) {
