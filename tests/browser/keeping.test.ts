@@ -63,7 +63,7 @@ describe('what is kept', () => {
     const first = await openSmall(here);
     await writeNote(first.page, 'seen on site');
     const download = first.page.waitForEvent('download');
-    await first.page.getByRole('button', { name: 'Save with log' }).click();
+    await first.page.getByRole('button', { name: 'Save with log', exact: true }).click();
     const buffer = await readFile(await (await download).path());
     await first.close();
 
@@ -75,6 +75,48 @@ describe('what is kept', () => {
     await second.page.locator('table.beams', { hasText: 'north' }).waitFor();
     await second.page.locator('.prose', { hasText: 'seen on site' }).waitFor();
     await second.close();
+  });
+
+  it('saves to one file with its reduced log, which finds the same elsewhere and says what it cannot tell', async () => {
+    const first = await openSmall(here);
+    const found = (page: Page) => page.locator('.cell-findings .finding h4, .cell-findings .when').allTextContents();
+    const before = await found(first.page);
+    const download = first.page.waitForEvent('download');
+    await first.page.getByRole('button', { name: 'Save with reduced log' }).click();
+    const buffer = await readFile(await (await download).path());
+    await first.close();
+
+    const { page, close, errors } = await here.open();
+    await page.locator('.cell-log').waitFor();
+    const openFile = (file: Buffer): Promise<void> =>
+      page
+        .getByLabel('A saved worksheet')
+        .setInputFiles([{ name: 'june.json', mimeType: 'application/json', buffer: file }]);
+    await openFile(buffer);
+    await page.locator('table.beams', { hasText: 'north' }).waitFor();
+    await expect(page.locator('.cell-log .answer').textContent()).resolves.toMatch(/The log in this sheet is reduced/);
+    await eventually(() => found(page)).toEqual(before);
+    await page.locator('.cell-signal .main-svg').first().waitFor();
+    await addCell(page, 'threshold and delay: time to alarm against nuisance');
+    await eventually(() => page.locator('.cell-tradeoff .trouble').textContent()).toMatch(/drop the whole log/);
+
+    const sheet: { shelf: Record<string, { base64: string }[]> } = JSON.parse(buffer.toString());
+    const [file] = Object.values(sheet.shelf).flat();
+    if (!file) throw new Error('no log in the file');
+    const bytes = Buffer.from(file.base64, 'base64');
+    bytes[bytes.length >> 1] = (bytes[bytes.length >> 1] ?? 0) ^ 255;
+    file.base64 = bytes.toString('base64');
+    await openFile(Buffer.from(JSON.stringify(sheet)));
+    await eventually(() => page.locator('.cell-log .trouble').textContent()).toMatch(
+      /This log cannot be used: .*this reduced log is damaged.*settings and notes are as they were/,
+    );
+    file.base64 = 'not base64!';
+    await openFile(Buffer.from(JSON.stringify(sheet)));
+    await eventually(() => page.locator('.notice').textContent()).toMatch(
+      /the log ".*" in it is damaged.*stays as it was/,
+    );
+    expect(errors.filter((error) => !/inline style/.test(error))).toEqual([]);
+    await close();
   });
 
   it('refuses a damaged file and a newer version in words, and keeps what was open', async () => {
@@ -91,7 +133,7 @@ describe('what is kept', () => {
     expect(await open('{"format": "beamkeep-sheet/1", "title": ')).toMatch(
       /sheet\.json cannot be opened.*not complete JSON/,
     );
-    expect(await open('{"format": "beamkeep-sheet/7"}')).toMatch(/version 7.*newer notebook.*stays as it was/);
+    expect(await open('{"format": "beamkeep-sheet/7"}')).toMatch(/version "7".*newer notebook.*stays as it was/);
     await expect(page.locator('.finding').count()).resolves.toBeGreaterThan(0);
     await close();
   });

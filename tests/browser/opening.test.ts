@@ -53,6 +53,44 @@ describe('a fresh visit', () => {
     await eventually(() => page.locator('.cell-why .trouble').textContent()).toMatch(/half past never/);
   });
 
+  it('gives the answer in the first lines, and the way to each fire signal', async () => {
+    const { page } = open;
+    const why = page.locator('.cell-why');
+    await why.getByLabel('A time').fill('Tue 06:40');
+    await why.getByRole('button', { name: 'Ask' }).click();
+    const then = why.locator('.then', { hasText: 'Beam B3' });
+    await eventually(() => then.locator('.short-answer').textContent()).toBe(
+      'Dust or steam from work on 14 daysCannot be told from smoke on 2 days: treat each as fire',
+    );
+    await eventually(() => then.locator('.places').textContent()).toMatch(
+      /Fire by these settings: 16 Mar 2027, 06:41, /,
+    );
+    await then.getByRole('button', { name: '16 Mar 2027, 06:41' }).click();
+    await eventually(() => page.locator('.where').first().textContent()).toMatch(/^1[56] Mar 2027.* to 1[67]/);
+    await page.getByRole('button', { name: 'Whole log' }).click();
+  });
+
+  it('chooses a finding by the name beside its bar, and asks about that place instead of the typed time', async () => {
+    const { page } = open;
+    const name = page.getByText('18 like smoke').first();
+    await name.waitFor();
+    await page.locator('.lane', { has: name }).evaluate((lane) => lane.scrollIntoView());
+    await eventually(async () => {
+      const box = await name.boundingBox();
+      if (!box) return '';
+      await page.mouse.move(box.x + 10, box.y + 8);
+      await page.mouse.move(box.x + 25, box.y + 8, { steps: 4 });
+      return (await page.locator('.hoverlayer').allTextContents()).join();
+    }).toMatch(/18 act/);
+    await page.mouse.down();
+    await page.mouse.up();
+    await eventually(() => page.locator('.chosen').textContent()).toMatch(/18.*Cannot be told from smoke/);
+    await eventually(() => page.locator('.cell-why').textContent()).toMatch(/Asked about 4 May 2027, (0|1)\d:\d\d/);
+    await page.locator('.chosen').getByText('let go').click();
+    await page.locator('.cell-why').getByRole('button', { name: 'Ask' }).click();
+    await eventually(() => page.locator('.cell-why').textContent()).toMatch(/Asked about Tue 06:40/);
+  });
+
   it('asks about a place that is clicked in the plots', async () => {
     const { page } = open;
     await page.locator('.cell-why').getByLabel('A time').fill('');

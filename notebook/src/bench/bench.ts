@@ -1,4 +1,15 @@
-import { type DiagnosisJson, diagnose, type LogSource, logOfText, parseSite, respond, UsageError } from 'beamkeep';
+import {
+  type DiagnoseQuestion,
+  type Diagnosis,
+  type DiagnosisJson,
+  diagnose,
+  diagnosisOf,
+  type LogSource,
+  logOfText,
+  parseSite,
+  respond,
+  UsageError,
+} from 'beamkeep';
 import { type BeamRecord, type Channel, rowAt, type Trace } from 'beamkeep/columns';
 import {
   type AimJson,
@@ -38,6 +49,7 @@ import { type DailyLevels, dailyLevels } from './dailyLevels.js';
 import { type DayFold, dayFold } from './dayFold.js';
 import { type LessonValues, lessonOf, type TaughtLesson } from './lessonOf.js';
 import { gapIntervals, outline } from './outline.js';
+import { isPackedLog, packedLog, unpackedLog } from './packedRecords.js';
 import { type Peeked, peeked } from './peek.js';
 import { type RuleSetTold, ruleSetsTold } from './planOf.js';
 import { type PlanTold, type ProofAsked, type ProofTold, planTold, proofTold, type TestAsked } from './proofTold.js';
@@ -48,6 +60,7 @@ import { type RecordAsked, type RecordTold, recordTold } from './recordTold.js';
 import { reducedLog } from './reducedLog.js';
 import { scaled } from './scaled.js';
 import { signalled } from './signalled.js';
+import { signalledInTrace } from './signalledInTrace.js';
 import { type SiteZone, siteZone } from './siteZone.js';
 import { type SwingSpectrum, spectrumOf } from './spectrumOf.js';
 import { type TradeOffHall, tradeOffOf } from './tradeOffOf.js';
@@ -84,6 +97,8 @@ interface Held {
   readonly records: ReadonlyMap<string, BeamRecord>;
   readonly diagnosis: DiagnosisJson;
   readonly files: readonly LogFile[];
+  /** Whether these are condensed records, not the samples. */
+  readonly reduced: boolean;
   /** For looking closer than the traces do; undefined where that cannot be. */
   readonly raw: RawFile | undefined;
   /** What was measured of the beams, once a comparison asks for it. */
@@ -206,14 +221,15 @@ const bench = {
     const site = parseSite(siteFile.text, siteFile.name);
     const files = await Promise.all(given.map(plainFile));
     const total = sizeOf(files);
-    const { diagnosis, records } = await diagnose(sourcesOf(files), site, {
-      explain: true,
-      events: events ? panelEntries(events.text, events.name, site) : undefined,
-      onProgress: teller(total, tell),
-    });
+    const reduced = await reducedOf(files);
+    const asked = { explain: true, events: events ? panelEntries(events.text, events.name, site) : undefined };
+    const { diagnosis, records } = reduced
+      ? await explained(reduced, site, asked)
+      : await diagnose(sourcesOf(files), site, { ...asked, onProgress: teller(total, tell) });
     held = {
       files,
-      raw: await rawOf(files, site),
+      reduced: reduced !== undefined,
+      raw: reduced ? undefined : await rawOf(files, site),
       site,
       zone: siteZone(site.timeZone),
       records: new Map(records.map((one) => [one.id, one])),
@@ -226,19 +242,23 @@ const bench = {
       diagnosis,
       records,
       seconds: (performance.now() - began) / 1000,
+      reduced: reduced !== undefined,
     });
   },
 
   /**
-   * What the equipment would have signalled: the log is read once more, sample by sample. A reset in the panel's list
+   * What the equipment would have signalled: the log is read once more, sample by sample; of a reduced log row by row. A reset in the panel's list
    * ends a held fire signal, as a visit of the site file does.
    */
   async response(): Promise<BeamSignalled[]> {
-    const { files, site, records, diagnosis } = open();
+    const { files, reduced, site, records, diagnosis } = open();
     const resets = (diagnosis.events ?? [])
       .filter(({ what }) => what.toLowerCase() === 'reset')
       .map(({ at, beam }) => ({ time: Date.parse(at), work: 'reset' as const, ...(beam === null ? {} : { beam }) }));
-    const { beams } = await respond(sourcesOf(files), { ...site, visits: [...site.visits, ...resets] });
+    const visits = [...site.visits, ...resets];
+    if (reduced)
+      return site.beams.flatMap((beam) => signalledInTrace(beam, records.get(beam.id), visits, site.sampling));
+    const { beams } = await respond(sourcesOf(files), { ...site, visits });
     return beams.map((beam) => signalled(beam, records.get(beam.id)?.trace.until.at(-1) ?? Number.NaN));
   },
 
@@ -255,7 +275,11 @@ const bench = {
       log.counting.tell = tell;
       return log.counting.found;
     }
-    const { files, site } = log;
+    const { files, reduced, site } = log;
+    if (reduced)
+      return Promise.reject(
+        new UsageError('that takes every sample, and this sheet holds its log reduced: drop the whole log on its cell'),
+      );
     const signal = { aborted: false };
     const onProgress = teller(sizeOf(files), (progress) => counting.tell(progress));
     const found = countNuisance(sourcesOf(files), site, { ...triedSettings(site), onProgress, signal }).catch(
@@ -277,6 +301,14 @@ const bench = {
   /** The log as it is reckoned with, condensed, as a table. */
   reducedLog(): Blob {
     return new Blob([...reducedLog(open().records.values())], { type: 'text/csv' });
+  },
+
+  /** The same for a sheet file, from which it can be opened again. */
+  packedLog(): Blob | Promise<Blob> {
+    const { files, reduced, records, diagnosis, site } = open();
+    const [file] = files;
+    if (reduced && file) return file.blob;
+    return packedLog({ records: [...records.values()], input: diagnosis.input }, site);
   },
 
   /** How every beam stands at the end or the begin of this log. */
@@ -416,6 +448,22 @@ const bench = {
 export type Bench = typeof bench;
 
 expose(bench);
+
+/** The one file of a log that was reduced; undefined where the files hold samples. */
+async function reducedOf(files: readonly LogFile[]): Promise<LogFile | undefined> {
+  for (const file of files) {
+    if (!(await isPackedLog(file.blob))) continue;
+    if (files.length > 1) throw new UsageError(`${file.name}: a reduced log cannot be joined with other files.`);
+    return file;
+  }
+  return undefined;
+}
+
+/** The diagnosis of a reduced log, and its records. */
+async function explained({ name, blob }: LogFile, site: Site, question: DiagnoseQuestion): Promise<Diagnosis> {
+  const { records, input } = await unpackedLog(name, blob, site);
+  return { records, diagnosis: diagnosisOf(records, site, input, question) };
+}
 
 /** The files as the library reads them. */
 const sourcesOf = (files: readonly LogFile[]): LogSource[] =>

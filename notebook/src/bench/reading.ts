@@ -107,6 +107,8 @@ export interface Reading {
   readonly to: number;
   /** How long it took [s]. */
   readonly seconds: number;
+  /** Where the log was opened reduced: of how many samples, all beams, so many stand as they were; else null. */
+  readonly reduced: { readonly samples: number; readonly kept: number } | null;
   /** The whole diagnosis as the JSON format has it, for saving. */
   readonly json: string;
 }

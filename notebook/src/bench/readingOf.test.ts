@@ -44,6 +44,7 @@ describe('readingOf', () => {
       { id: 'a', trace: testTrace([0, 1], [0.25, 1]), intervalSeconds: 60, quantum: 0, assumed: [] },
       { id: 'b', trace: testTrace([], []), intervalSeconds: Number.NaN, quantum: 0, assumed: [] },
     ],
+    reduced: false,
     seconds: 1,
   });
 

@@ -11,10 +11,12 @@ export interface Read {
   readonly diagnosis: DiagnosisJson;
   readonly records: readonly BeamRecord[];
   readonly seconds: number;
+  /** Whether the log was opened reduced. */
+  readonly reduced: boolean;
 }
 
 /** The reading as the page sees it: findings numbered through, times as instants. */
-export function readingOf({ names, bytes, site, diagnosis, records, seconds }: Read): Reading {
+export function readingOf({ names, bytes, site, diagnosis, records, seconds, reduced }: Read): Reading {
   let number = 0;
   const beams = diagnosis.beams.map((beam): BeamReading => {
     const record = records.find(({ id }) => id === beam.id);
@@ -67,8 +69,21 @@ export function readingOf({ names, bytes, site, diagnosis, records, seconds }: R
     from: Math.min(...beams.map(({ from }) => from).filter(Number.isFinite)),
     to: Math.max(...beams.map(({ to }) => to).filter(Number.isFinite)),
     seconds,
+    reduced: reduced ? keptOf(records) : null,
     json: JSON.stringify(diagnosis, null, 2),
   };
+}
+
+/** How many of the samples have a row of their own. */
+function keptOf(records: readonly BeamRecord[]): { samples: number; kept: number } {
+  let samples = 0;
+  let kept = 0;
+  for (const { trace } of records)
+    for (const many of trace.count) {
+      samples += many;
+      if (many === 1) kept++;
+    }
+  return { samples, kept };
 }
 
 const instantOf = (iso: string | null): number => (iso === null ? Number.NaN : Date.parse(iso));

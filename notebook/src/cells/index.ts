@@ -25,7 +25,7 @@ import { WhyCell } from './why/WhyCell.js';
 export const cellViews: { readonly [K in Kind]: CellView<K> } = {
   log: { question: 'What does the log hold?', about: 'a log and its site', View: LogCell },
   signal: { question: 'What did the beams receive?', about: 'the received signal of every beam', View: SignalCell },
-  findings: { question: 'Why?', about: 'what the log says, and why', View: FindingsCell },
+  findings: { question: 'What took the light?', about: 'what the log says, and why', View: FindingsCell },
   why: { question: 'Why then?', about: 'what happened at a time of day, or at a moment', View: WhyCell },
   events: { question: 'What did the panel say?', about: 'the panel’s list beside the log', View: EventsCell },
   margin: {

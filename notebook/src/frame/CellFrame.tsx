@@ -17,7 +17,7 @@ export function CellFrame({ cell, number, last }: CellFrameProps) {
   const { question } = cellViews[cell.kind];
   return (
     <>
-      <section class={`cell cell-${cell.kind}`} aria-label={`${number}: ${question}`}>
+      <section id={`cell-${cell.id}`} class={`cell cell-${cell.kind}`} aria-label={`${number}: ${question}`}>
         <header class="cell-head">
           <span class="cell-number" aria-hidden="true">
             {number}

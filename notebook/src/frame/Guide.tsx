@@ -1,31 +1,32 @@
 import { useSignal } from '@preact/signals';
+import { deskOf } from '../state/desk.js';
 import { sheet } from '../state/store.js';
 
-/** The way through the demo in five steps; each names the cell it speaks of. */
-const steps: readonly (readonly [cell: string, words: string])[] = [
+/** The way through the demo in five steps; each names the place on the sheet it speaks of. */
+const steps: readonly (readonly [place: string, words: string])[] = [
   [
-    'log',
-    'This is an invented tram depot with four beams and two complaints: it faults on sunny mornings, and it alarmed at twenty to seven on Tuesdays. The first cell tells what the log holds.',
+    '.cell-log',
+    'This is an invented tram depot with four beams and two complaints: it faults on sunny mornings, and it alarmed at twenty to seven on Tuesdays. This is the log of 120 days. Next: what it shows.',
   ],
   [
-    'signal',
-    'Each lane is one beam; its bars name what was found. Draw across a lane with the pointer to zoom in, click a bar to choose it. B3 passes its alarm line twice: choose the bar there.',
+    '.cell-signal [data-lane$=" B3"]',
+    'Each lane is one beam, and its bars name what was found. Here is B3: a peak every Tuesday, and twice one past the dashed alarm line. Click the bar above such a peak to read what it is; draw across the lane to zoom in.',
   ],
   [
-    'why',
-    'Ask about a time, or click a place in the plots. Here Tuesdays at twenty to seven are asked about: read what keeps to that hour, what it is, and what cannot be told from smoke.',
+    '.cell-why',
+    'Why on Tuesdays at twenty to seven? The answer stands in the first lines; under it what to do, and what would settle it. Ask about another time, or click a place in the plots.',
   ],
   [
-    'findings',
-    'All that was found: how sure it is, on what evidence, what to do, and what would settle it. Below stands what each beam has left before dirt, aim and heat use up its margin, and until when.',
+    '.cell-findings',
+    'All that was found on every beam: how sure it is, on what evidence, what to do. The sunny mornings are on B4, “stray light”. Further down stands what each beam has left before dirt, aim and heat use up its margin, and until when.',
   ],
   [
-    'log',
-    'Your turn: drop your own log and its site file on the first cell. Without a site file it asks what the columns are. Nothing leaves this machine.',
+    '.cell-log',
+    'Your turn: drop your own log on this cell, with its site file if there is one. Without, it asks what the columns are. Nothing leaves this machine.',
   ],
 ];
 
-const place = 'beamkeep-guide';
+const kept = 'beamkeep-guide';
 
 /** A short way through the sheet for the first visit. */
 export function Guide() {
@@ -37,9 +38,9 @@ export function Guide() {
 
   function go(to: number): void {
     step.value = to;
-    const cell = steps[to]?.[0];
-    if (cell === undefined) skip();
-    else document.querySelector(`.cell-${cell}`)?.scrollIntoView({ block: 'start' });
+    const place = steps[to]?.[0];
+    if (place === undefined) skip();
+    else show(place);
   }
 
   return (
@@ -67,9 +68,17 @@ export function Guide() {
   );
 }
 
+/** Brings a place on the sheet into sight; where it is not there, its cell. The question of the demo stands as typed. */
+function show(place: string): void {
+  if (place === '.cell-why')
+    for (const { id, kind } of sheet.value.cells) if (kind === 'log') deskOf(id).asked.value = null;
+  const there = document.querySelector(place) ?? document.querySelector(place.split(' ')[0] ?? place);
+  there?.scrollIntoView({ block: 'start' });
+}
+
 function skipped(): boolean {
   try {
-    return localStorage.getItem(place) !== null;
+    return localStorage.getItem(kept) !== null;
   } catch {
     return false;
   }
@@ -77,7 +86,7 @@ function skipped(): boolean {
 
 function skip(): void {
   try {
-    localStorage.setItem(place, 'seen');
+    localStorage.setItem(kept, 'seen');
   } catch {
     // Without storage the steps come again at the next visit.
   }

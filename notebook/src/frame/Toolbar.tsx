@@ -5,7 +5,7 @@ import { chooseTheme, type ThemeChoice, themeChoice } from '../plots/scheme.js';
 import { saveReport } from '../report/saveReport.js';
 import { saved } from '../state/autosave.js';
 import { notice } from '../state/notices.js';
-import { demoSheet, openSheetFile, sheetFile } from '../state/sheetFiles.js';
+import { demoSheet, type LogsAlong, openSheetFile, sheetFile } from '../state/sheetFiles.js';
 import { redo, redoable, replace, sheet, undo, undoable } from '../state/store.js';
 
 /** What can be done with the whole sheet, and whether it is kept. */
@@ -21,12 +21,11 @@ export function Toolbar() {
         <button type="button" disabled={!redoable.value} onClick={redo} title="Ctrl+Shift+Z">
           Redo
         </button>
-        <button type="button" onClick={() => void save(false)}>
-          Save
-        </button>
-        <button type="button" onClick={() => void save(true)}>
-          Save with log
-        </button>
+        {ways.map(([along, name, title]) => (
+          <button key={along} type="button" title={title} onClick={() => void save(along)}>
+            {name}
+          </button>
+        ))}
         <button type="button" onClick={() => input.current?.click()}>
           Open
         </button>
@@ -55,7 +54,7 @@ export function Toolbar() {
         <label class="theme">
           <span class="unseen">Theme</span>
           <select value={themeChoice.value} onChange={(event) => chooseTheme(event.currentTarget.value as ThemeChoice)}>
-            <option value="system">light or dark by the system</option>
+            <option value="system">theme by system</option>
             <option value="light">light</option>
             <option value="dark">dark</option>
           </select>
@@ -76,8 +75,23 @@ function savedInWords(): string {
   return `saved in this browser ${clock.format(state.at)}`;
 }
 
-async function save(withLogs: boolean): Promise<void> {
-  saveBlob(fileName([sheet.value.title], 'beamkeep.json'), await sheetFile(sheet.value, withLogs));
+/** What a saved sheet can hold of its logs. */
+const ways: readonly (readonly [along: LogsAlong, name: string, title: string])[] = [
+  ['none', 'Save', 'Cells, settings and notes; the log is not in the file'],
+  [
+    'reduced',
+    'Save with reduced log',
+    'The log in it as this sheet reckons with it: a quiet minute of a long log is one row',
+  ],
+  ['whole', 'Save with log', 'The log in it as it was dropped, every sample'],
+];
+
+async function save(along: LogsAlong): Promise<void> {
+  try {
+    saveBlob(fileName([sheet.value.title], 'beamkeep.json'), await sheetFile(sheet.value, along));
+  } catch (error) {
+    notice.value = { what: `This sheet was not saved: ${(error as Error).message}.` };
+  }
 }
 
 async function open(file: File): Promise<void> {

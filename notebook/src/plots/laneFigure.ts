@@ -218,10 +218,12 @@ function bars({ strips, window, zone, chosen }: Lane, pixels: number, colours: P
       inside,
     };
   });
-  return severities
+  const handles = cut.filter(({ name, inside }) => name !== '' && !inside).map((bar) => handle(bar, perPixel));
+  const drawn = severities
     .map((severity) => cut.filter(({ finding }) => finding.severity === severity))
     .filter((same) => same.length > 0)
     .map((same) => barsAlike(same, zone, chosen, colours));
+  return handles.length > 0 ? [unseenBars(handles, zone), ...drawn] : drawn;
 }
 
 /** What the equipment would have signalled, as bars of their own in the lowest row. */
@@ -303,20 +305,42 @@ interface Bar {
   readonly inside: boolean;
 }
 
+/** A bar and the name beside it: a bar of few pixels is hard to hit, its name is not. */
+const handle = (bar: Bar, perPixel: number): Bar => ({
+  ...bar,
+  long: bar.long + (bar.name.length * 6.6 + 6) * perPixel,
+});
+
+/** Bars that are not seen, to be pointed at. */
+function unseenBars(bars: readonly Bar[], zone: SiteZone): Data {
+  return {
+    ...placed(bars, zone),
+    marker: { opacity: 0 },
+    name: 'handles',
+  } as unknown as Data;
+}
+
+/** Where bars lie, and what they say when they are pointed at. */
+const placed = (bars: readonly Bar[], zone: SiteZone): object => ({
+  type: 'bar',
+  orientation: 'h',
+  base: bars.map(({ start }) => zone.wall(start)),
+  x: bars.map(({ long }) => long),
+  y: bars.map(({ row }) => row),
+  width: 0.8,
+  xaxis: 'x',
+  yaxis: 'y2',
+  customdata: bars.map(({ finding }) => finding.number),
+  hovertext: bars.map(({ finding }) => plain(`${finding.number} ${finding.severity}: ${finding.cause}`)),
+  hoverinfo: 'text',
+});
+
 /** Bars of one severity, filled alike. */
 function barsAlike(same: readonly Bar[], zone: SiteZone, chosen: number | null, colours: Palette): Data {
   const severity = same[0]?.finding.severity ?? 'note';
   const solid = severity === 'act';
   return {
-    type: 'bar',
-    orientation: 'h',
-    base: same.map(({ start }) => zone.wall(start)),
-    x: same.map(({ long }) => long),
-    y: same.map(({ row }) => row),
-    width: 0.8,
-    xaxis: 'x',
-    yaxis: 'y2',
-    customdata: same.map(({ finding }) => finding.number),
+    ...placed(same, zone),
     text: same.map(({ name }) => plain(name)),
     textposition: same.map(({ inside }) => (inside ? 'inside' : 'outside')),
     insidetextanchor: 'start',
@@ -344,8 +368,6 @@ function barsAlike(same: readonly Bar[], zone: SiteZone, chosen: number | null, 
           }
         : {}),
     },
-    hovertext: same.map(({ finding }) => plain(`${finding.number} ${finding.severity}: ${finding.cause}`)),
-    hoverinfo: 'text',
     name: severity,
   } as unknown as Data;
 }

@@ -29,6 +29,13 @@ describe('strips', () => {
     expect(strips([finding(1, 0, 0), finding(2, 3, 3)], whole, () => 5, 9).map(({ row }) => row)).toEqual([0, 1]);
   });
 
+  it('leaves room beside a bar that is too short for its name', () => {
+    const place = (end: number): number[] =>
+      strips([finding(1, 0, end), finding(2, end + 3, 60)], whole, () => 5, 9).map(({ row }) => row);
+    expect(place(4)).toEqual([0, 1]);
+    expect(place(6)).toEqual([0, 0]);
+  });
+
   it('has no more rows than it may: the rest go without a name', () => {
     const many = Array.from({ length: 10 }, (_, i) => finding(i, i, i));
     const placed = strips(many, whole, () => 50, 3);

@@ -34,7 +34,10 @@ export function strips(
     const free = ends.findIndex((taken) => taken < start);
     const row = free >= 0 ? free : Math.min(ends.length, most - 1);
     const named = free >= 0 || ends.length < most;
-    ends[row] = Math.max(ends[row] ?? start, finding.end, named ? start + room(finding) : start);
+    const end = Math.min(finding.end, window.to);
+    // A name that its bar cannot hold stands beside it.
+    const name = named && end - start < room(finding) ? room(finding) : 0;
+    ends[row] = Math.max(ends[row] ?? start, finding.end, end + name);
     placed.push({ finding, row, named });
   }
   const crowded = placed.some(({ named }) => !named);

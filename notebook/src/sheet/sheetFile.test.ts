@@ -57,7 +57,7 @@ describe('sheetFile', () => {
 
   it('brings the log files along', () => {
     const whole = JSON.stringify({ ...JSON.parse(text), shelf: { k1: [{ name: 'a.csv', base64: 'YQ==' }] } });
-    expect(openedSheet(whole).shelf).toEqual({ k1: [{ name: 'a.csv', base64: 'YQ==' }] });
+    expect(openedSheet(whole).shelf).toEqual({ k1: [{ name: 'a.csv', base64: 'YQ==', zipped: false }] });
   });
 
   it.each([

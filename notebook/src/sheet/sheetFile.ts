@@ -7,16 +7,17 @@ import { type Cell, type Kind, type Sheet, settingsOf } from './sheet.js';
  * words that say what is wrong and where, and nothing that is open is touched.
  *
  *     { "format": "beamkeep-sheet/1", "title": …, "cells": [ { "id", "kind", "folded", "settings" } … ],
- *       "shelf": { KEY: [ { "name", "base64" } … ] } }
+ *       "shelf": { KEY: [ { "name", "base64", "zipped" } … ] } }
  *
- * `shelf` holds the log files themselves, as they were dropped, for whoever chose to save them along.
+ * `shelf` holds the log files themselves, as they were dropped, for whoever chose to save them along, or the reduced
+ * log in one file. `zipped` says that this notebook gzipped a file on the way in: it comes out as it was.
  */
 
 /** The version that this notebook writes. */
 export const sheetFormat = 'beamkeep-sheet/1';
 
 /** Files of one log, as base64. */
-export type Packed = readonly { readonly name: string; readonly base64: string }[];
+export type Packed = readonly { readonly name: string; readonly base64: string; readonly zipped: boolean }[];
 
 /** A sheet out of a file, and the log files that came with it, by key. */
 export interface OpenedSheet {
@@ -43,7 +44,13 @@ const frame = v.strictObject({
   format: v.string(),
   title: v.string(),
   cells: v.array(v.looseObject({ kind: v.string() })),
-  shelf: v.optional(v.record(v.string(), v.array(v.strictObject({ name: v.string(), base64: v.string() }))), {}),
+  shelf: v.optional(
+    v.record(
+      v.string(),
+      v.array(v.strictObject({ name: v.string(), base64: v.string(), zipped: v.optional(v.boolean(), false) })),
+    ),
+    {},
+  ),
 });
 
 /** The sheet as the text of a file; the log files are left to `shelf`. */

@@ -24,6 +24,8 @@ export type LogState =
 
 /** The desk of one log cell. */
 export interface Desk {
+  /** The log cell's id. */
+  readonly cell: string;
   readonly state: ReadonlySignal<LogState>;
   /** The stretch in sight; null is the whole log. */
   readonly window: Signal<Window | null>;
@@ -51,7 +53,7 @@ const desks = new Map<string, Desk>();
 export function deskOf(cell: string): Desk {
   const known = desks.get(cell);
   if (known) return known;
-  const fresh = newDesk();
+  const fresh = newDesk(cell);
   desks.set(cell, fresh);
   return fresh;
 }
@@ -67,7 +69,7 @@ export function followSheet(cells: readonly Cell[]): void {
     }
 }
 
-function newDesk(): Desk {
+function newDesk(cell: string): Desk {
   const state = signal<LogState>({ is: 'nothing' });
   const window = signal<Window | null>(null);
   const cursor = signal<number | null>(null);
@@ -135,6 +137,7 @@ function newDesk(): Desk {
   }
 
   return {
+    cell,
     state,
     window,
     cursor,

@@ -5,6 +5,7 @@ import { causeOnBar } from '../../words/causes.js';
 import { siteDates } from '../../words/dates.js';
 import { counted } from '../../words/numbers.js';
 import { NeedsLog } from '../NeedsLog.js';
+import { showLane } from '../signal/laneName.js';
 import { around } from '../signal/moveWindow.js';
 import { type OpenLog, wholeOf } from '../useLog.js';
 
@@ -24,10 +25,10 @@ function Joined({ log }: { log: OpenLog }) {
       </p>
     );
   const dates = siteDates(reading.site.timeZone);
-  const go = ({ at }: EventTold): void => {
+  const go = ({ at, beam }: EventTold): void => {
     desk.window.value = around({ start: at, end: at + 1_800_000 }, wholeOf(reading));
     desk.asked.value = at;
-    document.querySelector('.lanes')?.scrollIntoView({ block: 'start' });
+    showLane(desk, beam);
   };
   return (
     <>

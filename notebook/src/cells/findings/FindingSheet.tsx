@@ -5,6 +5,7 @@ import { causeHeading } from '../../words/causes.js';
 import { confidenceInWords } from '../../words/confidence.js';
 import { siteDates } from '../../words/dates.js';
 import { figure, lengthInWords, percent } from '../../words/numbers.js';
+import { showLane } from '../signal/laneName.js';
 import { goTo } from '../signal/moveWindow.js';
 import type { OpenLog } from '../useLog.js';
 import { Inset } from './Inset.js';
@@ -77,7 +78,7 @@ export function FindingSheet({ cell, log, finding }: FindingSheetProps) {
           data-screen
           onClick={() => {
             goTo(finding, desk, reading);
-            document.querySelector('.lanes')?.scrollIntoView({ block: 'start' });
+            showLane(desk, finding.beam);
           }}
         >
           Show on the plot

@@ -177,6 +177,7 @@ function Held({ cell, reading, bench }: { cell: Cell<'log'>; reading: Reading; b
         {names.join(', ')} holds {counted(input.lines)} lines from {dates.stretch(reading.from, reading.to)} on the
         clock of {site.timeZone} ({lengthInWords(reading.to - reading.from)}); {dropped}. Read and explained in{' '}
         {figure(reading.seconds, 2)} s.
+        {reading.reduced && reducedWords(reading.reduced)}
         {cell.settings.log.from === 'demo' && ' This depot and its log are invented, to show what the sheet can do.'}
       </p>
       <Scroll label="Beams of this log">
@@ -230,6 +231,19 @@ function Held({ cell, reading, bench }: { cell: Cell<'log'>; reading: Reading; b
       <InputNotes reading={reading} />
       <SiteOf cell={cell} settings={cell.settings} />
     </>
+  );
+}
+
+/** What a reduced log can no longer tell, in words. */
+function reducedWords({ samples, kept }: { samples: number; kept: number }): string {
+  const held =
+    kept === samples
+      ? 'every sample of it is here'
+      : `${counted(kept)} of ${counted(samples)} samples stand as they were, the others as one row for each quiet minute (middle, least, greatest)`;
+  return (
+    ` The log in this sheet is reduced: ${held}. Findings, forecast and plots come from it as before` +
+    `${kept === samples ? '' : '; one cannot look closer than its rows, and fire and fault are dated to within a minute there'}. ` +
+    'To count alarms at other settings, or read it with another clean-air reading or column, drop the whole log here.'
   );
 }
 

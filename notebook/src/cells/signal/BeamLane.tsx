@@ -9,6 +9,7 @@ import type { Scale, Settings } from '../../sheet/sheet.js';
 import { siteDates } from '../../words/dates.js';
 import { figure } from '../../words/numbers.js';
 import { type OpenLog, wholeOf } from '../useLog.js';
+import { laneName } from './laneName.js';
 import { kept } from './moveWindow.js';
 import { useLine, valueAt } from './useLine.js';
 
@@ -82,7 +83,7 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
   const dates = siteDates(zone.name);
 
   return (
-    <div class="lane">
+    <div class="lane" data-lane={laneName(desk, beam.id)}>
       <div class="lane-head">
         <b>{beam.id}</b>
         {site && (
@@ -109,6 +110,10 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
         }}
         onChoose={(number) => {
           desk.chosen.value = number === chosen ? null : number;
+          // Beside a bar, on its name, one means the bar.
+          const finding = beam.findings.find((one) => one.number === number);
+          const place = desk.asked.value;
+          if (finding && place !== null) desk.asked.value = Math.max(finding.start, Math.min(finding.end, place));
         }}
       />
     </div>

@@ -1,15 +1,19 @@
 import { useSignal } from '@preact/signals';
 import type { ExplanationJson } from 'beamkeep/moments';
+import { Fragment } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { Choice } from '../../parts/Choice.js';
 import { set } from '../../sheet/edits.js';
 import type { Cell } from '../../sheet/sheet.js';
 import { edit } from '../../state/store.js';
-import { causeHeading } from '../../words/causes.js';
 import { siteDates } from '../../words/dates.js';
 import { Partings } from '../findings/Partings.js';
 import { NeedsLog } from '../NeedsLog.js';
-import type { OpenLog } from '../useLog.js';
+import { showLane } from '../signal/laneName.js';
+import { around } from '../signal/moveWindow.js';
+import { type OpenLog, wholeOf } from '../useLog.js';
+import { fires } from './fires.js';
+import { headline, inNames } from './headline.js';
 
 type BeamThen = ExplanationJson['beams'][number];
 type Answer =
@@ -28,7 +32,8 @@ function Asked({ cell, log }: { cell: Cell<'why'>; log: OpenLog }) {
   const { at, beam } = cell.settings;
   const typed = useSignal(at);
   const clicked = desk.asked.value;
-  const question = at || (clicked === null ? '' : new Date(clicked).toISOString());
+  // The last asked holds: a click in the plots after a typed time, and the typed time again once it is asked anew.
+  const question = clicked === null ? at : new Date(clicked).toISOString();
   const [answer, setAnswer] = useState<Answer>({ is: 'nothing' });
   useEffect(() => {
     typed.value = at;
@@ -55,6 +60,7 @@ function Asked({ cell, log }: { cell: Cell<'why'>; log: OpenLog }) {
         class="settings"
         onSubmit={(event) => {
           event.preventDefault();
+          desk.asked.value = null;
           edit((sheet) => set(sheet, cell, { at: typed.value.trim() }));
         }}
       >
@@ -77,15 +83,16 @@ function Asked({ cell, log }: { cell: Cell<'why'>; log: OpenLog }) {
       </form>
       <div aria-live="polite">
         <Answered
+          log={log}
           answer={answer}
-          asked={at ? at : clicked === null ? '' : siteDates(reading.site.timeZone).moment(clicked)}
+          asked={clicked === null ? at : siteDates(reading.site.timeZone).moment(clicked)}
         />
       </div>
     </>
   );
 }
 
-function Answered({ answer, asked }: { answer: Answer; asked: string }) {
+function Answered({ log, answer, asked }: { log: OpenLog; answer: Answer; asked: string }) {
   switch (answer.is) {
     case 'nothing':
       return <p class="empty">Type a time, or click a place in the plots above.</p>;
@@ -94,11 +101,17 @@ function Answered({ answer, asked }: { answer: Answer; asked: string }) {
     case 'refused':
       return <p class="trouble">{answer.why}</p>;
     case 'told':
-      return <Told explanation={answer.explanation} asked={asked} />;
+      return <Told log={log} explanation={answer.explanation} asked={asked} />;
   }
 }
 
-function Told({ explanation: { beams, beforeTests }, asked }: { explanation: ExplanationJson; asked: string }) {
+interface ToldProps {
+  readonly log: OpenLog;
+  readonly explanation: ExplanationJson;
+  readonly asked: string;
+}
+
+function Told({ log, explanation: { beams, beforeTests, asked: understood }, asked }: ToldProps) {
   const loud = beams.filter(({ quiet }) => !quiet);
   const quiet = beams.filter((beam) => beam.quiet);
   return (
@@ -108,37 +121,43 @@ function Told({ explanation: { beams, beforeTests }, asked }: { explanation: Exp
         {loud.length > 0 && quiet.length > 0 && ` Nothing stands out on ${quiet.map(({ id }) => id).join(', ')}.`}
       </p>
       {(loud.length > 0 ? loud : quiet).map((beam) => (
-        <Then key={beam.id} beam={beam} />
+        <Then key={beam.id} log={log} beam={beam} many={understood.instant === null} />
       ))}
       {loud.length > 0 && <p class="key">{beforeTests}</p>}
     </>
   );
 }
 
-function Then({ beam }: { beam: BeamThen }) {
+function Then({ log, beam, many }: { log: OpenLog; beam: BeamThen; many: boolean }) {
   const { words, causes, action, settles, cautions, runnerUp, quiet } = beam;
   return (
     <article class="then">
-      <h3>
-        Beam {beam.id}
-        {!quiet && causes.length > 0 && (
-          <span class="healthy">{causes.map(({ cause }) => causeHeading(cause).toLowerCase()).join('; ')}</span>
-        )}
-      </h3>
+      <h3>Beam {beam.id}</h3>
+      {!quiet && causes.length > 0 && (
+        <ul class="short-answer">
+          {headline(causes, many).map(({ cause, rest }) => (
+            <li key={cause}>
+              <b>{cause}</b>
+              {rest.startsWith(':') ? rest : ` ${rest}`}
+            </li>
+          ))}
+        </ul>
+      )}
+      {!quiet && <Places log={log} beam={beam} />}
       <p class="answer">{words.recurs}</p>
       <p class="answer">{words.signal}</p>
       {!quiet && (
         <>
           <ul>
             {words.causes.map((cause) => (
-              <li key={cause}>{cause}</li>
+              <li key={cause}>{inNames(cause, causes)}</li>
             ))}
           </ul>
           <dl class="advice">
             {action && (
               <>
                 <dt>Do</dt>
-                <dd>{action}</dd>
+                <dd>{inNames(action, causes)}</dd>
               </>
             )}
             {settles && (
@@ -158,5 +177,47 @@ function Then({ beam }: { beam: BeamThen }) {
         </>
       )}
     </article>
+  );
+}
+
+/** Ways to the plot: the stretch told about, and every fire signal of the days that show it. */
+function Places({ log: { desk, reading }, beam }: { log: OpenLog; beam: BeamThen }) {
+  const dates = siteDates(reading.site.timeZone);
+  const told = beam.signal;
+  const times = told ? [told, ...beam.recurs.times] : beam.recurs.times;
+  const stretches = times.map(({ start, end }) => ({ start: Date.parse(start), end: Date.parse(end) }));
+  const alarms = fires(desk.signalled.value, beam.id, stretches);
+  const go = (stretch: { start: number; end: number }): void => {
+    desk.window.value = around(stretch, wholeOf(reading));
+    showLane(desk, beam.id);
+  };
+  return (
+    <p class="places" data-screen>
+      {told && (
+        <button type="button" onClick={() => go({ start: Date.parse(told.start), end: Date.parse(told.end) })}>
+          Show on the plot
+        </button>
+      )}
+      {alarms.length > 0 && (
+        <span>
+          Fire by these settings:{' '}
+          {alarms.map(({ start }, row) => (
+            <Fragment key={start}>
+              {row > 0 && (row === alarms.length - 1 ? ' and ' : ', ')}
+              <button
+                type="button"
+                class="plain"
+                onClick={() =>
+                  go(stretches.find((one) => start >= one.start && start <= one.end) ?? { start, end: start })
+                }
+              >
+                {dates.moment(start)}
+              </button>
+            </Fragment>
+          ))}
+          .
+        </span>
+      )}
+    </p>
   );
 }

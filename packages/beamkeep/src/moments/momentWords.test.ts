@@ -89,7 +89,7 @@ describe('a time of day on a day of the week', () => {
   });
   it('says what recurs', () =>
     expect(said.recurs).toBe(
-      'The beam loses light about 06:40 on 10 of 10 Tuesdays and on 0 of 60 other days: it keeps to Tuesdays. As a rule it is 15 % of clean air, for 58 min.',
+      'The beam loses light about 06:40 on 10 of 10 Tuesdays and on 0 of 60 other days: it keeps to Tuesdays. As a rule it takes 15 % of clean air, for 58 min.',
     ));
   it('says what the signal did', () =>
     expect(said.signal).toBe(
@@ -112,7 +112,7 @@ describe('a time of day on a day of the week', () => {
 describe('a time of day of any day', () => {
   it('tells to which day of the week it keeps', () =>
     expect(words('06:40').recurs).toBe(
-      'The beam loses light about 06:40 on 10 of 70 days. Of these 10, 10 are Tuesdays. As a rule it is 15 % of clean air, for 58 min.',
+      'The beam loses light about 06:40 on 10 of 70 days. Of these 10, 10 are Tuesdays. As a rule it takes 15 % of clean air, for 58 min.',
     ));
   it('says where nothing comes', () => {
     expect(isQuiet(told('12:00'))).toBe(true);

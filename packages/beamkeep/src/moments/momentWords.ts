@@ -84,7 +84,7 @@ function recursWords({ instant, recurs, weekday, timeOfDay }: BeamMoment<Told, O
   }
   const size =
     onWeekday.shown > 0
-      ? ` As a rule it is ${percent(100 * recurs.depth)} of clean air, for ${lengthInWords(recurs.length)}.`
+      ? ` As a rule it ${signOf(recurs) === 1 ? 'takes' : 'adds'} ${percent(100 * recurs.depth)} of clean air, for ${lengthInWords(recurs.length)}.`
       : '';
   if (weekday === undefined) {
     if (keepsTo === 'never')
