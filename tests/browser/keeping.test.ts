@@ -101,17 +101,19 @@ describe('what is kept', () => {
     await eventually(() => page.locator('.cell-tradeoff .trouble').textContent()).toMatch(/drop the whole log/);
 
     const sheet: { shelf: Record<string, { base64: string }[]> } = JSON.parse(buffer.toString());
-    const [file] = Object.values(sheet.shelf).flat();
+    const [[key, [file]] = ['', []]] = Object.entries(sheet.shelf);
     if (!file) throw new Error('no log in the file');
+    const spoilt = (base64: string): Buffer => {
+      file.base64 = base64;
+      return Buffer.from(JSON.stringify(sheet).replaceAll(key, `${key}-spoilt`));
+    };
     const bytes = Buffer.from(file.base64, 'base64');
     bytes[bytes.length >> 1] = (bytes[bytes.length >> 1] ?? 0) ^ 255;
-    file.base64 = bytes.toString('base64');
-    await openFile(Buffer.from(JSON.stringify(sheet)));
+    await openFile(spoilt(bytes.toString('base64')));
     await eventually(() => page.locator('.cell-log .trouble').textContent()).toMatch(
       /This log cannot be used: .*this reduced log is damaged.*settings and notes are as they were/,
     );
-    file.base64 = 'not base64!';
-    await openFile(Buffer.from(JSON.stringify(sheet)));
+    await openFile(spoilt('not base64!'));
     await eventually(() => page.locator('.notice').textContent()).toMatch(
       /the log ".*" in it is damaged.*stays as it was/,
     );

@@ -72,6 +72,9 @@ export function Plot({ figure, alone = figure, height, label, name, ...handlers 
   drawn.current = figure;
   const saved = useRef(alone);
   saved.current = alone;
+  // Read where it is needed: a plot that grows is the same plot, and keeps what listens to it.
+  const tall = useRef(height);
+  tall.current = height;
   const mine = useRef<OnPage>(undefined);
 
   useEffect(() => {
@@ -92,7 +95,7 @@ export function Plot({ figure, alone = figure, height, label, name, ...handlers 
         const frame = element.parentElement;
         if (!library.current || !frame) return undefined;
         const { data, layout } = (byItself ? saved : drawn).current(imageWidth, palette('light'));
-        const size = { width: imageWidth, height: layout.height ?? height };
+        const size = { width: imageWidth, height: layout.height ?? tall.current };
         const url = await library.current.toImage({ data, layout, config }, { format: 'svg', ...size });
         return [frame, decodeURIComponent(url.slice(url.indexOf(',') + 1))];
       },
@@ -103,8 +106,9 @@ export function Plot({ figure, alone = figure, height, label, name, ...handlers 
       onPage.delete(plot);
       observer.disconnect();
       library.current?.purge(element);
+      library.current = undefined;
     };
-  }, [width, height]);
+  }, [width]);
 
   const theme = colours.value;
   useEffect(() => {
