@@ -31,7 +31,9 @@ export interface Picture {
   readonly family: ReadonlyMap<Excursion, Family>;
   readonly kind: ReadonlyMap<Excursion, Kind>;
   readonly climbs: readonly Climb[];
-  /** Climbs with several of their like on other days. */
+  /** Climbs that end well above the loss of the day before; any other ends a spell of more light. */
+  readonly leavingClimbs: ReadonlySet<Climb>;
+  /** Of those, the ones with several of their like on other days. */
   readonly usualClimbs: ReadonlySet<Climb>;
   readonly rough: Roughness;
   /** How much larger the noise is on each row than usual. */

@@ -42,7 +42,8 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   const raised = roughFactor(rough, depth.length);
   // A step takes off what may be smoke that stays: growth is looked for with the steps still in.
   const climbs = findClimbs(view, parts.offCycle, raised);
-  const excursions = allExcursions(view, parts, depth, raised, climbs);
+  const leavingClimbs = new Set(climbs.filter((climb) => leavesUsual(view, parts, climb)));
+  const excursions = allExcursions(view, parts, depth, raised, leavingClimbs);
   const threshold = 1 - view.beam.alarmThreshold / 100;
   const family = families(view, excursions, (e) => deepest(view, e) <= threshold);
   const days = localDays(view, parts.cells);
@@ -56,7 +57,8 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
     excursions,
     family,
     climbs,
-    usualClimbs: usualClimbs(view, climbs),
+    leavingClimbs,
+    usualClimbs: usualClimbs(view, [...leavingClimbs]),
     rough,
     raised,
     fires,
@@ -79,7 +81,7 @@ function allExcursions(
   parts: Parts,
   depth: Float64Array,
   roughOnly: Float32Array,
-  climbs: readonly Climb[],
+  climbs: Iterable<Climb>,
 ): Excursion[] {
   const raised = raisedBounds(view, parts, roughOnly);
   const found = findExcursions(view, depth, raised);
@@ -92,7 +94,7 @@ function allExcursions(
   }
   for (const climb of climbs) {
     const known = found.findIndex((e) => e.sign === 1 && e.from <= climb.to && e.to >= climb.to - 1);
-    if (found[known]?.open || !leavesUsual(view, parts, climb) || isStep(parts, climb)) continue;
+    if (found[known]?.open || isStep(parts, climb)) continue;
     const about = excursionAbout(view, climb);
     // The slow course follows what stays for half a day; smoke that has not cleared by the end of the log is not over.
     if (known < 0) found.push(about);

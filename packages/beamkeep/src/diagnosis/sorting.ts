@@ -265,6 +265,6 @@ export function climbIn(picture: Unsorted, e: Excursion): Climb | undefined {
 
 /** Whether an excursion is made of growths that all have their like on other days. */
 function growsAsUsual(picture: Unsorted, e: Excursion): boolean {
-  const climbs = climbsIn(picture, e);
+  const climbs = climbsIn(picture, e).filter((c) => picture.leavingClimbs.has(c));
   return climbs.length > 0 && climbs.every((c) => picture.usualClimbs.has(c));
 }

@@ -51,6 +51,15 @@ describe('usualClimbs', () => {
     const once = (t: number) => left([8, 9, 10, 11, 12].reduce((sum, h) => sum + puff(t, at(3, h), 0.6), 0));
     expect(pictured(recordOf(once, sampled)).usualClimbs.size).toBe(0);
   });
+  it('lets no end of a spell of light vouch for a growth', () => {
+    // The sun adds a fifth for an hour of each morning: when it goes, the level falls as if smoke had come.
+    const sunny = (t: number) => {
+      const hours = ((t - at(0)) / (60 * minute)) % 24;
+      return hours > 9 && hours < 10 ? 0.25 : 0;
+    };
+    const log = recordOf((t) => left(puff(t, at(5, 11), 1)) + sunny(t), sampled);
+    expect(stated(diagnosed(log), 'smoke-like').some((f) => f.start < at(6) && f.end > at(5))).toBe(true);
+  });
   it('lets none that reached the alarm threshold vouch for another', () => {
     const deep = (t: number) => left(dusty(t) * 5);
     expect(pictured(recordOf(deep, sampled)).usualClimbs.size).toBe(0);

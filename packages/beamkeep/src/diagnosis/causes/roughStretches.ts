@@ -90,7 +90,9 @@ const together4 = 4;
 /** Runs of a fast log that swing on and on, though they spread no more than the noise does. */
 function swinging({ rough: { runs }, depth, view }: Picture): Set<number> {
   const found = new Set<number>();
-  if (view.interval > fastInterval || depth.length > mostRows) return found;
+  // A row that stands for many samples shows no swing.
+  const condensed = view.trace.count.some((count) => count > 1);
+  if (view.interval > fastInterval || depth.length > mostRows || condensed) return found;
   for (const size of [1, together4]) {
     for (let k = 0; k + size <= runs.length; k += size) {
       const own = depth.subarray((runs[k] as Run).from, (runs[k + size - 1] as Run).to + 1);
