@@ -59,6 +59,9 @@ describe('the record cell', () => {
     await eventually(() => page.locator('.cell-thresholds').last().textContent()).toMatch(
       /Who may change a threshold.*Beam north/,
     );
+    const wall = page.locator('.cell-thresholds table').filter({ hasText: 'Smoke that alarms' }).first();
+    await expect(wall.locator('tbody tr').allTextContents()).resolves.toHaveLength(9);
+    await expect(wall.textContent()).resolves.toMatch(/20 m.*dB\/m.*%\/ft.*100 m/);
     const cell = await addRecord(page);
     const front = cell.locator('.record-front');
     for (const gap of ['the day of the work', 'who did the work', 'the impairment', 'a log of the received signal'])

@@ -99,6 +99,37 @@ function BeamThresholds({ beam }: { beam: BeamTold }) {
           </table>
         </Scroll>
       </details>
+      <details>
+        <summary>Against separation: the table for the wall</summary>
+        <table>
+          <caption>
+            Smoke that alarms, if it filled the whole path of a beam that is {beam.layout}: the same percentage is less
+            and less smoke as the beam grows longer
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">separation</th>
+              {beam.table.thresholds.map((percent) => (
+                <th scope="col" key={percent}>
+                  {figure(percent)} %
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {beam.table.rows.map(({ separation, cells }) => (
+              <tr key={separation}>
+                <th scope="row">{figure(separation)} m</th>
+                {cells.map(({ percent, units }) => (
+                  <td key={percent}>
+                    {say(units['decibels-per-metre'])} dB/m, {say(units['percent-per-foot'])} %/ft
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </details>
     </div>
   );
 }

@@ -82,7 +82,10 @@ export const planCommand: CommandMaker = (io, done) =>
     .addHelpText(
       'after',
       `
-${wrap(`Figures: ${Object.keys(figureMeanings).join(', ')}`, 80, '', '  ')}
+Figures for --set, in metres where not said:
+${Object.entries(figureMeanings)
+  .map(([name, meaning]) => wrap(`${name}: ${meaning}`, 80, '  ', '    '))
+  .join('\n')}
 
 Examples:
   beamkeep plan --length 62 --width 40 --height 12 --rules bs5839-1

@@ -275,7 +275,11 @@ function warningsOfRules(rules: RuleSet): Warning[] {
     ...(superseded === undefined ? [] : [warn(`Edition ${rules.edition}: ${superseded}.`)]),
     ...(remembered.length === 0
       ? []
-      : [warn(`From memory, to be checked in the standard before anybody relies on it: ${remembered.join(', ')}.`)]),
+      : [
+          warn(
+            `From memory, to be checked in the standard before anybody relies on it: ${remembered.map((name) => figureMeanings[name]).join('; ')}.`,
+          ),
+        ]),
     ...(missing.length === 0
       ? []
       : [
