@@ -1,3 +1,4 @@
+import { UsageError } from '../../columns/index.js';
 import { deflectionLimits, frameDrift, movementShare, type Sourced, thermalExpansion } from '../../numbers/index.js';
 import { angleOfDisplacement, deflection, drift, thermalBow, thermalGrowth } from '../../optics/index.js';
 
@@ -46,11 +47,16 @@ const cite = (figure: Sourced): Pick<StructureMove, 'source' | 'seen'> => ({
  * @param separation between the two ends [m]
  * @param marginDegrees turn before an alarm [degrees]; NaN where none is known
  *
+ * @throws UsageError for a length, a depth or a difference of temperature that is not above 0
+ *
  * Limits of codes are what a building may do, not what this one does: the largest that its engineer had to allow.
  */
 export function structureMoves(structure: Structure, separation: number, marginDegrees: number): StructureMove[] {
   const { spanMetres, roof = 'roofNoCeiling', heightMetres, material = 'steel' } = structure;
   const { depthMetres, gradientKelvin, lengthMetres, warmingKelvin } = structure;
+  for (const [name, value] of Object.entries(structure))
+    if (typeof value === 'number' && !(value > 0 && value < Number.POSITIVE_INFINITY))
+      throw new UsageError(`structure: ${name} ${value} must be above 0`);
   const judged = (move: Omit<StructureMove, 'share' | 'verdict'>): StructureMove => {
     const share = move.degrees / marginDegrees;
     const verdict = Number.isNaN(share)
