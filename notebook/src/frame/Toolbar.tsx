@@ -54,7 +54,7 @@ export function Toolbar() {
         <label class="theme">
           <span class="unseen">Theme</span>
           <select value={themeChoice.value} onChange={(event) => chooseTheme(event.currentTarget.value as ThemeChoice)}>
-            <option value="system">theme by system</option>
+            <option value="system">as system</option>
             <option value="light">light</option>
             <option value="dark">dark</option>
           </select>

@@ -49,14 +49,14 @@ export async function sheetFile(sheet: Sheet, along: LogsAlong): Promise<Blob> {
       return { ...cell, settings: { ...cell.settings, log: { from: 'shelf', key: own, names: [reduced.name] } } };
     }),
   );
-  const parts: string[] = [sheetText({ ...sheet, cells }).replace(/\s*\}$/, ''), ',\n "shelf": {'];
+  const parts: Part[] = [sheetText({ ...sheet, cells }).replace(/\s*\}$/, ''), ',\n "shelf": {'];
   for (const [place, [key, files]] of [...shelf].entries()) {
     parts.push(place === 0 ? '' : ',', JSON.stringify(key), ': [');
     for (const [row, file] of files.entries()) parts.push(row === 0 ? '' : ',', ...(await entry(file)));
     parts.push(']');
   }
   parts.push('}\n}');
-  if (parts.reduce((sum, { length }) => sum + length, 0) > mostLetters)
+  if (parts.reduce((sum, part) => sum + (typeof part === 'string' ? part.length : part.size), 0) > mostLetters)
     throw new Error(
       'its logs are too large for one file: save it with the reduced log, and keep the whole log beside it',
     );
@@ -72,12 +72,16 @@ async function reducedFile(cell: string, files: readonly OnShelf[]): Promise<OnS
   return { name: name.endsWith('.reduced') ? name : `${name}.reduced`, blob: await state.bench.packedLog() };
 }
 
+/** A piece of a file's text; a long one is handed to the browser at once, so that nothing is copied in one breath. */
+type Part = string | Blob;
+
 /** A file as an entry of the shelf, in pieces of text. */
-async function entry({ name, blob }: OnShelf): Promise<string[]> {
+async function entry({ name, blob }: OnShelf): Promise<Part[]> {
   const zip = !(await isZipped(blob));
   const packed = zip ? await through(blob, new CompressionStream('gzip')) : blob;
-  const parts = [`{"name": ${JSON.stringify(name)}, `, zip ? '"zipped": true, ' : '', '"base64": "'];
-  for (let from = 0; from < packed.size; from += piece) parts.push(await base64(packed.slice(from, from + piece)));
+  const parts: Part[] = [`{"name": ${JSON.stringify(name)}, `, zip ? '"zipped": true, ' : '', '"base64": "'];
+  for (let from = 0; from < packed.size; from += piece)
+    parts.push(new Blob([await base64(packed.slice(from, from + piece))]));
   parts.push('"}');
   return parts;
 }
@@ -133,6 +137,9 @@ const through = (blob: Blob, turned: CompressionStream | DecompressionStream): P
 
 const base64 = async (blob: Blob): Promise<string> => (await dataUrl(blob)).replace(/^[^,]*,/, '');
 
+/** What the sheet of the demo is called, until another log lies in it. */
+export const demoTitle = 'Why at 06:40 on Tuesdays?';
+
 /** A sheet that shows the demo. */
 export function demoSheet(): Sheet {
   const { cells } = freshSheet({ from: 'demo' });
@@ -140,5 +147,5 @@ export function demoSheet(): Sheet {
     cell.kind === 'why' ? { ...cell, settings: { at: 'Tue 06:40', beam: null } } : cell,
   );
   const at = asked.findIndex(({ kind }) => kind === 'why');
-  return { title: 'Why at 06:40 on Tuesdays?', cells: asked.toSpliced(at + 1, 0, freshCell('events')) };
+  return { title: demoTitle, cells: asked.toSpliced(at + 1, 0, freshCell('events')) };
 }

@@ -1,6 +1,6 @@
 import { set } from '../sheet/edits.js';
-import { type Cell, newId, type Settings } from '../sheet/sheet.js';
-import { openSheetFile } from './sheetFiles.js';
+import { type Cell, freshSheet, newId, type Settings } from '../sheet/sheet.js';
+import { demoTitle, openSheetFile } from './sheetFiles.js';
 import { shelve } from './shelf.js';
 import { edit, replace } from './store.js';
 
@@ -42,7 +42,10 @@ export async function takeFiles(cell: Cell<'log'>, files: readonly File[]): Prom
     Object.assign(change, { log: { from: 'shelf', key, names: sorted.map(({ name }) => name) } });
     if (!stays) told = 'This browser would not keep the log for the next visit: save the sheet with its log.';
   }
-  edit((sheet) => set(sheet, cell, change));
+  edit((sheet) => {
+    const changed = set(sheet, cell, change);
+    return log.length > 0 && sheet.title === demoTitle ? { ...changed, title: freshSheet().title } : changed;
+  });
   return told;
 }
 
