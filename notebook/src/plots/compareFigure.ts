@@ -1,5 +1,6 @@
 import type { BeamStanding } from 'beamkeep/diagnosis';
 import type { Data, Layout } from 'plotly.js-dist-min';
+import { ground } from './ground.js';
 import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
@@ -40,9 +41,7 @@ export function compareFigure(before: BeamStanding, after: BeamStanding, width: 
     width,
     height: compareHeight,
     margin: { l, r, t: 34, b: 44 },
-    paper_bgcolor: 'rgba(0,0,0,0)',
-    plot_bgcolor: 'rgba(0,0,0,0)',
-    font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
+    ...ground(colours),
     hoverlabel: { bgcolor: colours.panel, bordercolor: colours.soft, font: { color: colours.ink, size: 13 } },
     showlegend: true,
     legend: { orientation: 'h', x: 0, y: 1.02, yanchor: 'bottom', itemclick: false, itemdoubleclick: false },

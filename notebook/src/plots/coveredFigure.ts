@@ -1,5 +1,6 @@
 import type { CoveredJson } from 'beamkeep/commissioning';
 import type { SiteZone } from '../bench/siteZone.js';
+import { ground } from './ground.js';
 import { margins, timeAxis } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
@@ -37,9 +38,7 @@ export function coveredFigure(test: CoveredJson, zone: SiteZone, width: number, 
       width,
       height: coveredHeight,
       margin: { l, r, t: 20, b: 44 },
-      paper_bgcolor: 'rgba(0,0,0,0)',
-      plot_bgcolor: 'rgba(0,0,0,0)',
-      font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
+      ...ground(colours),
       showlegend: false,
       dragmode: false,
       hovermode: false,

@@ -2,6 +2,7 @@ import type { Data, Layout } from 'plotly.js-dist-min';
 import type { DayFold } from '../bench/dayFold.js';
 import { scaled } from '../bench/scaled.js';
 import type { Scale } from '../sheet/sheet.js';
+import { ground } from './ground.js';
 import { margins, tickFormats } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import { type Figure, plain } from './plotly.js';
@@ -45,9 +46,7 @@ export function foldFigure(fold: DayFold, scale: Scale, zoneName: string, width:
     width,
     height: foldHeight,
     margin: { l, r: 70, t: 12, b: 44 },
-    paper_bgcolor: 'rgba(0,0,0,0)',
-    plot_bgcolor: 'rgba(0,0,0,0)',
-    font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
+    ...ground(colours),
     hoverlabel: { bgcolor: colours.panel, bordercolor: colours.soft, font: { color: colours.ink, size: 13 } },
     dragmode: false,
     xaxis: {

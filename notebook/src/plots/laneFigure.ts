@@ -5,6 +5,7 @@ import { scaledThreshold } from '../bench/scaled.js';
 import type { SiteZone } from '../bench/siteZone.js';
 import type { Scale } from '../sheet/sheet.js';
 import { causeOnBar } from '../words/causes.js';
+import { ground } from './ground.js';
 import type { Palette } from './palette.js';
 import { type Figure, plain } from './plotly.js';
 import type { Strip } from './strips.js';
@@ -76,9 +77,7 @@ export function laneFigure(lane: Lane, width: number, colours: Palette): Figure 
     width,
     height,
     margin: { l, r, t: 0, b: bottom },
-    paper_bgcolor: 'rgba(0,0,0,0)',
-    plot_bgcolor: 'rgba(0,0,0,0)',
-    font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
+    ...ground(colours),
     showlegend: false,
     dragmode: 'zoom',
     hovermode: 'closest',

@@ -1,5 +1,6 @@
 import type { Lesson } from 'beamkeep/planning';
 import type { Data, Layout } from 'plotly.js-dist-min';
+import { ground } from './ground.js';
 import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import { type Figure, plain } from './plotly.js';
@@ -24,9 +25,7 @@ export function lessonFigure({ x, y, series, lines }: Lesson, width: number, col
     width,
     height: lessonHeight,
     margin: { l, r, t: 30, b: 44 },
-    paper_bgcolor: 'rgba(0,0,0,0)',
-    plot_bgcolor: 'rgba(0,0,0,0)',
-    font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
+    ...ground(colours),
     hoverlabel: { bgcolor: colours.panel, bordercolor: colours.soft, font: { color: colours.ink, size: 13 } },
     showlegend: true,
     legend: { orientation: 'h', x: 0, y: 1.02, yanchor: 'bottom', itemclick: false, itemdoubleclick: false },

@@ -2,6 +2,7 @@ import type { Data, Layout, Shape } from 'plotly.js-dist-min';
 import type { DailyLevels } from '../bench/dailyLevels.js';
 import type { Forecast } from '../bench/reading.js';
 import { scaled } from '../bench/scaled.js';
+import { ground } from './ground.js';
 import { margins, tickFormats } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
@@ -66,9 +67,7 @@ export function marginFigure(
     width,
     height: marginHeight,
     margin: { l, r, t: 8, b: 40 },
-    paper_bgcolor: 'rgba(0,0,0,0)',
-    plot_bgcolor: 'rgba(0,0,0,0)',
-    font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
+    ...ground(colours),
     showlegend: false,
     dragmode: false,
     hovermode: false,

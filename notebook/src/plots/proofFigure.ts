@@ -2,6 +2,7 @@ import type { ProofJson } from 'beamkeep/commissioning';
 import type { Beam } from 'beamkeep/site';
 import type { Shape } from 'plotly.js-dist-min';
 import type { SiteZone } from '../bench/siteZone.js';
+import { ground } from './ground.js';
 import { margins, timeAxis } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
@@ -75,9 +76,7 @@ export function proofFigure(
       width,
       height: proofHeight,
       margin: { l, r, t: 40, b: 44 },
-      paper_bgcolor: 'rgba(0,0,0,0)',
-      plot_bgcolor: 'rgba(0,0,0,0)',
-      font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
+      ...ground(colours),
       showlegend: false,
       dragmode: false,
       hovermode: false,

@@ -1,6 +1,7 @@
 import type { AimJson } from 'beamkeep/commissioning';
 import { lobeLevel } from 'beamkeep/optics';
 import type { Data, Layout, Shape } from 'plotly.js-dist-min';
+import { ground } from './ground.js';
 import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import { type Figure, plain } from './plotly.js';
@@ -89,9 +90,7 @@ export function scanFigure(aim: AimJson, width: number, colours: Palette): Figur
     width,
     height: scanHeight,
     margin: { l, r, t: 22, b: 44 },
-    paper_bgcolor: 'rgba(0,0,0,0)',
-    plot_bgcolor: 'rgba(0,0,0,0)',
-    font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
+    ...ground(colours),
     hoverlabel: { bgcolor: colours.panel, bordercolor: colours.soft, font: { color: colours.ink, size: 13 } },
     showlegend: false,
     dragmode: false,

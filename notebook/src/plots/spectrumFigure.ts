@@ -1,4 +1,5 @@
 import type { SwingSpectrum } from '../bench/spectrumOf.js';
+import { ground } from './ground.js';
 import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
@@ -40,9 +41,7 @@ export function spectrumFigure({ period, swing }: SwingSpectrum, width: number, 
       width,
       height: spectrumHeight,
       margin: { l: l + 8, r, t: 8, b: 44 },
-      paper_bgcolor: 'rgba(0,0,0,0)',
-      plot_bgcolor: 'rgba(0,0,0,0)',
-      font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
+      ...ground(colours),
       hoverlabel: { bgcolor: colours.panel, bordercolor: colours.soft, font: { color: colours.ink, size: 13 } },
       showlegend: false,
       dragmode: false,

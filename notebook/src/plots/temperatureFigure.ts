@@ -1,5 +1,6 @@
 import type { Line, Window } from '../bench/reading.js';
 import type { SiteZone } from '../bench/siteZone.js';
+import { ground } from './ground.js';
 import { axisHeight, margins, timeAxis } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
@@ -27,9 +28,7 @@ export function temperatureFigure(line: Line, window: Window, zone: SiteZone, wi
       width,
       height: temperatureHeight,
       margin: { l, r, t: 4, b: axisHeight },
-      paper_bgcolor: 'rgba(0,0,0,0)',
-      plot_bgcolor: 'rgba(0,0,0,0)',
-      font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
+      ...ground(colours),
       showlegend: false,
       dragmode: 'zoom',
       hovermode: false,

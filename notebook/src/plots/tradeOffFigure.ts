@@ -1,6 +1,7 @@
 import { limitsBroken, type Setting, settingsOf, type TradeOff } from 'beamkeep/planning';
 import type { Data, Layout, Shape } from 'plotly.js-dist-min';
 import { counted, figure } from '../words/numbers.js';
+import { ground } from './ground.js';
 import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import { type Figure, plain } from './plotly.js';
@@ -216,9 +217,7 @@ const frame = (width: number, height: number, colours: Palette): Partial<Layout>
     width,
     height,
     margin: { l, r: r + 10, t: width < 520 ? 96 : 48, b: 44 },
-    paper_bgcolor: 'rgba(0,0,0,0)',
-    plot_bgcolor: 'rgba(0,0,0,0)',
-    font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
+    ...ground(colours),
     hovermode: 'closest',
     hoverlabel: { bgcolor: colours.panel, bordercolor: colours.soft, font: { color: colours.ink, size: 13 } },
     showlegend: true,

@@ -1,3 +1,4 @@
+import { UsageError } from 'beamkeep';
 import { type AngleUnit, aim, angleUnits, textTable } from 'beamkeep/commissioning';
 import { deflectionLimits, thermalExpansion } from 'beamkeep/numbers';
 import { Command, InvalidArgumentError, Option } from 'commander';
@@ -77,6 +78,7 @@ Examples:
 ${notes}`,
     )
     .action(async (path: string, options: Options) => {
+      together(options);
       const site = await readSite(required(options.site, '--site <file>'), io, [path]);
       const answer = aim(textTable(await readSmall(path, io), path), site, {
         beam: options.beam,
@@ -98,3 +100,11 @@ ${notes}`,
       io.stdout.write(options.json ? json(answer) : aimText(answer, look(io)));
       done(0);
     });
+
+/** What is computed of two numbers is asked for by both. */
+function together({ span, depth, gradient, member, warming }: Options): void {
+  if ((depth === undefined) !== (gradient === undefined) || (depth !== undefined && span === undefined))
+    throw new UsageError('--depth and --gradient belong together, with --span: give all three for the thermal bow');
+  if ((member === undefined) !== (warming === undefined))
+    throw new UsageError('--member and --warming belong together: give both or neither');
+}

@@ -63,6 +63,13 @@ describe('beamkeep aim', () => {
   it('refuses what it cannot use', async () => {
     await refused(['aim', demo('scan-b1.csv'), ...site], 'name one of B1, B2, B3, B4');
     await refused(['aim', demo('scan-b1.csv'), ...site, '--beam', 'B1', '--left', 'x'], 'one angle');
+    for (const [given, says] of [
+      ['--depth 0.3', '--gradient'],
+      ['--span 18 --gradient 12', '--depth'],
+      ['--depth 0.3 --gradient 12', '--span'],
+      ['--member 9', '--warming'],
+    ] as const)
+      await refused(['aim', demo('scan-b1.csv'), ...site, '--beam', 'B1', ...given.split(' ')], says);
     await refused(['aim', demo('scan-b1.csv'), ...site, '--beam', 'B1', '--left', '0,0'], '2 angles');
     await refused(['aim', demo('nowhere.csv'), ...site, '--beam', 'B1'], 'no such file');
     await refused(['aim', demo('events.csv'), ...site, '--beam', 'B1'], 'events.csv: 0 of its lines');
