@@ -68,7 +68,7 @@ export function findBlocks(view: View): Block[] {
   return blocks;
 }
 
-/** Time on either side of a stretch whose middle is the usual level [ms], and samples of it that are looked at. */
+/** Time on either side of a stretch whose middle is the usual level [ms], and samples of it that are looked at: own choice. */
 const about = 3 * day;
 const looks = 400;
 

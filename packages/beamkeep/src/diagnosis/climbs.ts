@@ -79,7 +79,7 @@ function measure(
   return { from, to, rise, lost, time: took, rows: high - low, cleared: clearedFrom(time, smooth, to, rise) };
 }
 
-/** Longest that a growth is followed to its clearing [ms]: what stays longer is followed to the end of the log. */
+/** Longest that a growth is followed to its clearing [ms]: what stays longer has not cleared. Own choice. */
 const followed = 24 * hour;
 
 function clearedFrom(time: Float64Array, smooth: Float64Array, top: number, rise: number): number {

@@ -87,7 +87,7 @@ function ups(x: Float64Array): number {
 /** Share of the day that movement leaves flat at most, and how ragged its course may be. */
 const flattest = 0.53;
 const raggedest = 2.5;
-/** By day, one smooth hump may be shorter: the sun on a roof for some hours. */
+/** By day, one smooth hump may be shorter: the sun on a roof for some hours. Own choice. */
 const flattestByDay = 0.83;
 const smoothByDay = 1.4;
 

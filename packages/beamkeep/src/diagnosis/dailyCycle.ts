@@ -50,7 +50,7 @@ export function dailyCycle(cells: Cells, loss: Float64Array, noise: number): Dai
   return { loss: fit, fitted: true };
 }
 
-/** Share of the day about midnight in which one day's amplitude passes into the next: the building does not jump. */
+/** Share of the day about midnight in which one day's amplitude passes into the next: the building does not jump. Own choice. */
 const passing = 1 / 4;
 
 function amplitudeAt(amplitude: Float64Array, cell: number, perDay: number): number {

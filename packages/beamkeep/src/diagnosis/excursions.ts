@@ -96,7 +96,7 @@ export function findExcursions(view: View, depth: Float64Array, raised?: Float32
 
 /** Longest that a climb which passed no bound is followed [ms]: what stays longer is a new level. */
 const mostHeld = 6 * 3_600_000;
-/** Longest to the end of the log [ms] for which what has not cleared may still be smoke in the hall. */
+/** Longest to the end of the log [ms] for which what has not cleared may still be smoke in the hall: own choice. */
 const mayStillBe = 24 * 3_600_000;
 
 /**

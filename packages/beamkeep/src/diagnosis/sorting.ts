@@ -85,7 +85,8 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
 
 /**
  * Slowest growth of a lone dip that is taken for smoke in doubt, as a share of the pace of the smoke rule: somewhat under
- * it, and half of it where the loss doubles on to a peak, as smouldering does, rather than levels off, as a film.
+ * it, and half of it where the loss doubles on to a peak, as smouldering does, rather than levels off, as a film. Own
+ * choice, as the three below: they part simulated mist from simulated smouldering.
  */
 const doubtfulPace = 0.9;
 const doubtfulPaceToPeak = 0.45;
@@ -168,7 +169,7 @@ const isSwitched = (e: Excursion, f: Family | undefined): boolean =>
   e.unevenness < 0.35 &&
   !f.oneWeekday;
 
-/** Most of the light that a knock takes as a rule, and how long it must stand to the end of the log [ms]. */
+/** Most of the light that a knock takes as a rule, and how long it must stand to the end of the log [ms]: own choice. */
 const partial = 0.6;
 const stands = 2 * hour;
 
@@ -176,7 +177,7 @@ const stands = 2 * hour;
 const loadDays = 6;
 const shallow = 0.3;
 
-/** A structure under a load: steps down and up too shallow for an object, flat between, again and again. */
+/** A structure under a load: steps down and up too shallow for an object, flat between, again and again. Own choice. */
 const isLoad = ({ view }: Unsorted, e: Excursion, f: Family | undefined): boolean =>
   f !== undefined &&
   f.otherDays >= loadDays &&

@@ -147,7 +147,7 @@ function sharpen(
   return { row: from + best, loss: sharp };
 }
 
-/** Share of the jump, and spreads of single samples, by which a sample between two levels must stand off both. */
+/** Share of the jump, and spreads of single samples, by which a sample between two levels must stand off both: own choice. */
 const between = 0.15;
 const clearOf = 4;
 

@@ -5,7 +5,8 @@ import type { View } from './view.js';
 
 /*
  * Growths that have their like on other days: puffs of the work, which run into one another in a stretch that has no
- * like itself. Each growth of a stretch is compared on its own: size, pace, time until it clears, hour of the day.
+ * like itself. Each growth of a stretch is compared on its own: size, pace, time until it clears, hour of the day. How much
+ * is alike is an own choice, after that of families; a growth that reached the alarm threshold is never usual.
  */
 
 /** Likeness: growth within this factor, time of growth and time to clear within those, and so many hours of the day. */
@@ -41,6 +42,7 @@ export function usualClimbs(view: View, climbs: readonly Climb[]): Set<Climb> {
   const order = known.sort((a, b) => a.rise - b.rise);
   const usual = new Set<Climb>();
   order.forEach((one, k) => {
+    if (one.alarmed) return;
     const days = new Set<number>();
     let others = 0;
     for (const way of [1, -1]) {

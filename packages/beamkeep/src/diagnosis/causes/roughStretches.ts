@@ -21,16 +21,16 @@ export interface RoughStretch {
   readonly twoSided: number;
 }
 
-/** Rows looked at for a swing, the longest lag [rows], and stretches of rows looked at. */
+/** Rows looked at for a swing, the longest lag [rows], and stretches of rows looked at: own choice. */
 const swingRows = 2048;
 const swingLag = 128;
 const swingLooks = 9;
 
-/** A swing: the least autocorrelation, sign turned, and the lag at which it stands [rows]. */
+/** A swing. */
 interface Swing {
+  /** Least autocorrelation, sign turned. */
   readonly size: number;
-  readonly lag: number;
-  /** Autocorrelation at twice that lag: as large as `size` where the swing goes on and on. */
+  /** Autocorrelation at twice the lag at which that stands: as large as `size` where the swing goes on and on. */
   readonly again: number;
 }
 
@@ -57,7 +57,7 @@ function swingOf(own: Float64Array): Swing {
       at = lag;
     }
   }
-  return { size, lag: at, again: 2 * at < own.length ? alike(together(off, 2 * at, off.length), 2 * at) : 0 };
+  return { size, again: 2 * at < own.length ? alike(together(off, 2 * at, off.length), 2 * at) : 0 };
 }
 
 /** How steadily the runs swing: the middle of some looks, each at runs that follow one another. */
@@ -81,11 +81,11 @@ function steadySwing(depth: Float64Array, runs: readonly Run[], own: readonly nu
   return median(Float64Array.from(sizes)) || 0;
 }
 
-/** Most rows of a log that is looked through for swings as small as its noise, and its longest interval [ms]. */
+/** Most rows of a log that is looked through for swings as small as its noise, and its longest interval [ms]: own choice. */
 const mostRows = 300_000;
 const fastInterval = 1000;
 /** Runs looked at together. */
-const together4 = 4;
+const runsTogether = 4;
 
 /** Runs of a fast log that swing on and on, though they spread no more than the noise does. */
 function swinging({ rough: { runs }, depth, view }: Picture): Set<number> {
@@ -93,7 +93,7 @@ function swinging({ rough: { runs }, depth, view }: Picture): Set<number> {
   // A row that stands for many samples shows no swing.
   const condensed = view.trace.count.some((count) => count > 1);
   if (view.interval > fastInterval || depth.length > mostRows || condensed) return found;
-  for (const size of [1, together4]) {
+  for (const size of [1, runsTogether]) {
     for (let k = 0; k + size <= runs.length; k += size) {
       const own = depth.subarray((runs[k] as Run).from, (runs[k + size - 1] as Run).to + 1);
       const { size: swing, again } = swingOf(own);
