@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { SmallText } from '../sheet/sheet.js';
+import { useDrop } from './useDrop.js';
 
 /** Largest file that is kept word for word in a sheet [bytes]. */
 const largest = 1_000_000;
@@ -18,31 +19,17 @@ interface FileFieldProps {
 export function FileField({ what, file, onFile, accept = '.csv,.txt' }: FileFieldProps) {
   const input = useRef<HTMLInputElement>(null);
   const refused = useSignal<string | null>(null);
-  const over = useSignal(false);
 
   async function take(given: File): Promise<void> {
     refused.value = given.size > largest ? `${given.name} is too large (${given.size} bytes): cut out the test.` : null;
     if (refused.value === null) onFile({ name: given.name, text: await given.text() });
   }
 
+  const drop = useDrop(([given]) => {
+    if (given) void take(given);
+  });
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: dropping is a second way; the button inside is the first.
-    <div
-      class={over.value ? 'file-field drop-over' : 'file-field'}
-      onDragOver={(event) => {
-        event.preventDefault();
-        over.value = true;
-      }}
-      onDragLeave={() => {
-        over.value = false;
-      }}
-      onDrop={(event) => {
-        event.preventDefault();
-        over.value = false;
-        const [given] = event.dataTransfer?.files ?? [];
-        if (given) void take(given);
-      }}
-    >
+    <div class={drop.over ? 'file-field drop-over' : 'file-field'} {...drop.listens}>
       <div class="buttons" data-screen>
         <button type="button" onClick={() => input.current?.click()}>
           {file ? `Other ${what}` : `Choose ${what}`}

@@ -1,6 +1,6 @@
 import type { BeamStanding } from 'beamkeep/diagnosis';
 import type { Data, Layout } from 'plotly.js-dist-min';
-import { ground } from './ground.js';
+import { ground, namesAbove, ruled } from './ground.js';
 import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
@@ -42,28 +42,17 @@ export function compareFigure(before: BeamStanding, after: BeamStanding, width: 
     height: compareHeight,
     margin: { l, r, t: 34, b: 44 },
     ...ground(colours),
-    hoverlabel: { bgcolor: colours.panel, bordercolor: colours.soft, font: { color: colours.ink, size: 13 } },
-    showlegend: true,
-    legend: { orientation: 'h', x: 0, y: 1.02, yanchor: 'bottom', itemclick: false, itemdoubleclick: false },
-    dragmode: false,
+    ...namesAbove(colours, 1.02),
     xaxis: {
-      fixedrange: true,
+      ...ruled(colours),
       range: [first, last],
-      gridcolor: colours.rule,
-      zeroline: false,
-      linecolor: colours.soft,
-      showline: true,
       ticks: 'outside',
       ticklen: 4,
       title: { text: 'days before and after', font: { size: 11 }, standoff: 6 },
     },
     yaxis: {
-      fixedrange: true,
+      ...ruled(colours),
       range: [least - 0.08 * (most - least), most + 0.1 * (most - least)],
-      gridcolor: colours.rule,
-      zeroline: false,
-      linecolor: colours.soft,
-      showline: true,
       title: { text: width < 520 ? '' : 'loss [dB]', font: { size: 11 }, standoff: 4 },
     },
     shapes: [

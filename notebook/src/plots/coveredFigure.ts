@@ -1,6 +1,6 @@
 import type { CoveredJson } from 'beamkeep/commissioning';
 import type { SiteZone } from '../bench/siteZone.js';
-import { ground } from './ground.js';
+import { ground, ruled } from './ground.js';
 import { margins, timeAxis } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
@@ -44,11 +44,7 @@ export function coveredFigure(test: CoveredJson, zone: SiteZone, width: number, 
       hovermode: false,
       xaxis: { ...timeAxis(window, zone, colours, true, width), fixedrange: true },
       yaxis: {
-        fixedrange: true,
-        gridcolor: colours.rule,
-        zeroline: false,
-        linecolor: colours.soft,
-        showline: true,
+        ...ruled(colours),
         title: { text: width < 520 ? '' : 'level [%]', font: { size: 11 }, standoff: 4 },
       },
       shapes: stretches.map(({ x0, x1 }) => ({

@@ -1,4 +1,4 @@
-import type { Layout } from 'plotly.js-dist-min';
+import type { Layout, LayoutAxis } from 'plotly.js-dist-min';
 import type { Palette } from './palette.js';
 
 /** What every plot stands on: the sheet shows through, and the words are the sheet's. */
@@ -6,4 +6,24 @@ export const ground = (colours: Palette): Pick<Layout, 'paper_bgcolor' | 'plot_b
   paper_bgcolor: 'rgba(0,0,0,0)',
   plot_bgcolor: 'rgba(0,0,0,0)',
   font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
+});
+
+/** Names of the lines above a plot, and the words under the cursor. They choose nothing. */
+export const namesAbove = (
+  colours: Palette,
+  y: number,
+): Pick<Layout, 'hoverlabel' | 'showlegend' | 'legend' | 'dragmode'> => ({
+  hoverlabel: { bgcolor: colours.panel, bordercolor: colours.soft, font: { color: colours.ink, size: 13 } },
+  showlegend: true,
+  legend: { orientation: 'h', x: 0, y, yanchor: 'bottom', itemclick: false, itemdoubleclick: false },
+  dragmode: false,
+});
+
+/** The rules of an axis that stays where it is. */
+export const ruled = (colours: Palette): Partial<LayoutAxis> => ({
+  fixedrange: true,
+  gridcolor: colours.rule,
+  zeroline: false,
+  linecolor: colours.soft,
+  showline: true,
 });

@@ -1,6 +1,6 @@
 import type { Lesson } from 'beamkeep/planning';
 import type { Data, Layout } from 'plotly.js-dist-min';
-import { ground } from './ground.js';
+import { ground, namesAbove, ruled } from './ground.js';
 import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import { type Figure, plain } from './plotly.js';
@@ -26,26 +26,15 @@ export function lessonFigure({ x, y, series, lines }: Lesson, width: number, col
     height: lessonHeight,
     margin: { l, r, t: 30, b: 44 },
     ...ground(colours),
-    hoverlabel: { bgcolor: colours.panel, bordercolor: colours.soft, font: { color: colours.ink, size: 13 } },
-    showlegend: true,
-    legend: { orientation: 'h', x: 0, y: 1.02, yanchor: 'bottom', itemclick: false, itemdoubleclick: false },
-    dragmode: false,
+    ...namesAbove(colours, 1.02),
     xaxis: {
-      fixedrange: true,
-      gridcolor: colours.rule,
-      zeroline: false,
-      linecolor: colours.soft,
-      showline: true,
+      ...ruled(colours),
       ticks: 'outside',
       ticklen: 4,
       title: { text: plain(`${x.words} [${x.unit}]`), font: { size: 11 }, standoff: 6 },
     },
     yaxis: {
-      fixedrange: true,
-      gridcolor: colours.rule,
-      zeroline: false,
-      linecolor: colours.soft,
-      showline: true,
+      ...ruled(colours),
       title: { text: width < 520 ? '' : plain(`${y.words} [${y.unit}]`), font: { size: 11 }, standoff: 4 },
     },
     shapes: lines.map(({ y: at }) => ({

@@ -2,7 +2,7 @@ import type { ProofJson } from 'beamkeep/commissioning';
 import type { Beam } from 'beamkeep/site';
 import type { Shape } from 'plotly.js-dist-min';
 import type { SiteZone } from '../bench/siteZone.js';
-import { ground } from './ground.js';
+import { ground, ruled } from './ground.js';
 import { margins, timeAxis } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
@@ -82,13 +82,9 @@ export function proofFigure(
       hovermode: false,
       xaxis: { ...timeAxis(window, zone, colours, true, width), fixedrange: true },
       yaxis: {
-        fixedrange: true,
+        ...ruled(colours),
         range: [-4, 118],
         tickvals: [0, 20, 40, 60, 80, 100],
-        gridcolor: colours.rule,
-        zeroline: false,
-        linecolor: colours.soft,
-        showline: true,
         title: { text: width < 520 ? '' : 'obscuration [%]', font: { size: 11 }, standoff: 4 },
       },
       shapes: [

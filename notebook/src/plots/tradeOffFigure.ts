@@ -1,7 +1,7 @@
 import { limitsBroken, type Setting, settingsOf, type TradeOff } from 'beamkeep/planning';
 import type { Data, Layout, Shape } from 'plotly.js-dist-min';
 import { counted, figure } from '../words/numbers.js';
-import { ground } from './ground.js';
+import { ground, namesAbove, ruled } from './ground.js';
 import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import { type Figure, plain } from './plotly.js';
@@ -219,19 +219,12 @@ const frame = (width: number, height: number, colours: Palette): Partial<Layout>
     margin: { l, r: r + 10, t: width < 520 ? 96 : 48, b: 44 },
     ...ground(colours),
     hovermode: 'closest',
-    hoverlabel: { bgcolor: colours.panel, bordercolor: colours.soft, font: { color: colours.ink, size: 13 } },
-    showlegend: true,
-    legend: { orientation: 'h', x: 0, y: 1.06, yanchor: 'bottom', itemclick: false, itemdoubleclick: false },
-    dragmode: false,
+    ...namesAbove(colours, 1.06),
   };
 };
 
 const axis = (colours: Palette, title: string, titled: boolean): Partial<Layout['xaxis']> => ({
-  fixedrange: true,
-  gridcolor: colours.rule,
-  zeroline: false,
-  linecolor: colours.soft,
-  showline: true,
+  ...ruled(colours),
   ticks: 'outside',
   ticklen: 4,
   title: { text: titled ? title : '', font: { size: 11 }, standoff: 6 },

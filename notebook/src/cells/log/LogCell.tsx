@@ -6,6 +6,7 @@ import type { Reading } from '../../bench/reading.js';
 import { fileName } from '../../parts/fileName.js';
 import { Scroll } from '../../parts/Scroll.js';
 import { saveBlob } from '../../parts/saveText.js';
+import { useDrop } from '../../parts/useDrop.js';
 import { set } from '../../sheet/edits.js';
 import type { Cell, Settings } from '../../sheet/sheet.js';
 import { type Desk, deskOf } from '../../state/desk.js';
@@ -29,30 +30,14 @@ export function LogCell({ cell }: { cell: Cell<'log'> }) {
 
 /** Takes files by dropping or by the file dialogue. */
 function DropZone({ cell }: { cell: Cell<'log'> }) {
-  const over = useSignal(false);
   const said = useSignal<string | null>(null);
   const input = useRef<HTMLInputElement>(null);
   const take = async (files: readonly File[]): Promise<void> => {
     said.value = await takeFiles(cell, files);
   };
+  const drop = useDrop((files) => void take(files));
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: dropping is a second way; the button inside is the first.
-    <div
-      class={over.value ? 'drop drop-over' : 'drop'}
-      data-screen
-      onDragOver={(event) => {
-        event.preventDefault();
-        over.value = true;
-      }}
-      onDragLeave={() => {
-        over.value = false;
-      }}
-      onDrop={(event) => {
-        event.preventDefault();
-        over.value = false;
-        void take([...(event.dataTransfer?.files ?? [])]);
-      }}
-    >
+    <div class={drop.over ? 'drop drop-over' : 'drop'} data-screen {...drop.listens}>
       <p>
         Drop a log here (CSV, gzipped or not, or XLSX; several files are one log) and its site file (JSON).
         <span class="quiet"> They stay on this machine: nothing is sent anywhere.</span>
