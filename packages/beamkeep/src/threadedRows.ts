@@ -58,7 +58,7 @@ function ownProgram(): URL {
   return new URL('./rowsThread.js', here ?? pathToFileURL(__filename));
 }
 
-const usual = (): ThreadSettings => ({ program: ownProgram(), leastBytes: 1 << 24, slotRows: 1 << 13 });
+const usual = (): ThreadSettings => ({ program: ownProgram(), leastBytes: 1 << 24, slotRows: 1 << 14 });
 
 /**
  * A reader of files, known by their paths, that uses a thread where one can be had and is worth it. It declines where the

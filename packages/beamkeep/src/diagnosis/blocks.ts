@@ -46,13 +46,14 @@ export function findBlocks(view: View): Block[] {
       if (up.change <= 0) continue;
       const after = median(level.subarray(up.row + 1, up.row + 7));
       const inner = level.subarray(down.row + 1, up.row - 1);
-      if (inner.length < 2) continue;
+      if (inner.length < 2 || mostlyAbove(inner, before, length > longest ? deep : leastShare)) continue;
       const middle = median(inner);
       const lost = 1 - middle / before;
       if (lost < leastShare || (length > longest && lost < deep)) continue;
       const back = Math.abs(after / before - 1) < Math.max(0.25 * lost, 0.03);
+      if (!back) continue;
       const flat = quantile(inner, 0.9) - quantile(inner, 0.1) < Math.max(0.15 * lost * before, 6 * view.sampleNoise);
-      if (!back || !flat || isUsual(view, down.row, up.row, middle, before)) continue;
+      if (!flat || isUsual(view, down.row, up.row, middle, before)) continue;
       const worked = view.site.visits.some(
         (v) =>
           (v.beam === undefined || v.beam === view.beam.id) &&
@@ -66,6 +67,14 @@ export function findBlocks(view: View): Block[] {
     }
   }
   return blocks;
+}
+
+/** Whether more than half of the levels lose less than a share of the level before: a look that spares the median. */
+function mostlyAbove(levels: Float64Array, before: number, share: number): boolean {
+  const enough = (levels.length >> 1) + 1;
+  let above = 0;
+  for (let i = 0; i < levels.length && above < enough; i++) if (1 - (levels[i] as number) / before < share) above++;
+  return above >= enough;
 }
 
 /** Time on either side of a stretch whose middle is the usual level [ms], and samples of it that are looked at: own choice. */

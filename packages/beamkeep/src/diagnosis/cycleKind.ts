@@ -2,7 +2,7 @@ import { day } from '../columns/index.js';
 import { median, quantile } from '../statistics/index.js';
 import { middle } from './cells.js';
 import { solarHour } from './families.js';
-import type { Parts } from './takeApart.js';
+import type { CellParts } from './takeApart.js';
 import type { View } from './view.js';
 
 /*
@@ -26,7 +26,7 @@ export interface DailyShape {
 }
 
 /** Measures the shape of a beam's days. */
-export function dailyShape(view: View, parts: Parts, least: number): DailyShape {
+export function dailyShape(view: View, parts: CellParts, least: number): DailyShape {
   const { cells, course, slow } = parts;
   const perDay = Math.round(day / cells.width);
   const flat: number[] = [];

@@ -1,4 +1,5 @@
 import { day } from '../columns/index.js';
+import { normalOverMad } from '../numbers/index.js';
 import { median, medianAbsoluteDeviation } from '../statistics/index.js';
 import type { Cells } from './cells.js';
 
@@ -68,6 +69,8 @@ function component1(x: Float64Array, days: number, perDay: number, noise: number
   let shape: Float64Array = new Float64Array(perDay);
   const column = new Float64Array(days);
   const line = new Float64Array(perDay);
+  const offColumn = new Float64Array(days);
+  const offLine = new Float64Array(perDay);
   const at = (d: number, h: number) => x[d * perDay + h] ?? Number.NaN;
   for (let h = 0; h < perDay; h++) {
     for (let d = 0; d < days; d++) column[d] = at(d, h);
@@ -92,11 +95,11 @@ function component1(x: Float64Array, days: number, perDay: number, noise: number
     normalise(shape);
     for (let d = 0; d < days; d++) {
       for (let h = 0; h < perDay; h++) line[h] = at(d, h);
-      amplitude[d] = scaleOf(line, shape, noise);
+      amplitude[d] = scaleOf(line, shape, noise, offLine);
     }
     for (let h = 0; h < perDay; h++) {
       for (let d = 0; d < days; d++) column[d] = at(d, h);
-      shape[h] = scaleOf(column, amplitude, noise);
+      shape[h] = scaleOf(column, amplitude, noise, offColumn);
     }
     shape = smooth(shape);
   }
@@ -117,10 +120,10 @@ function shared(amplitude: Float64Array): Float64Array {
   return amplitude.map((a) => Math.sign(a) * Math.min(Math.abs(a), most));
 }
 
-/** The factor that brings a pattern nearest to values, by biweight least squares. */
-function scaleOf(values: Float64Array, pattern: Float64Array, noise: number): number {
+/** The factor that brings a pattern nearest to values, by biweight least squares; `residual` is room for as many. */
+function scaleOf(values: Float64Array, pattern: Float64Array, noise: number, residual: Float64Array): number {
   const n = values.length;
-  const residual = new Float64Array(n);
+  residual.fill(0);
   let factor = 0;
   let reach = Number.POSITIVE_INFINITY;
   for (let round = 0; ; round++) {
@@ -138,8 +141,17 @@ function scaleOf(values: Float64Array, pattern: Float64Array, noise: number): nu
     factor = bottom > 0 ? top / bottom : 0;
     if (round === weighings) return factor;
     for (let i = 0; i < n; i++) residual[i] = (values[i] as number) - factor * (pattern[i] as number);
-    reach = bound * Math.max(noise, medianAbsoluteDeviation(residual, 0) || 0);
+    reach = bound * spreadOf(residual, noise);
   }
+}
+
+/** Robust spread of values about 0, `least` at least: where more than half lie within that, it is not worked out. */
+function spreadOf(values: Float64Array, least: number): number {
+  let within = 0;
+  for (let i = 0; i < values.length; i++) {
+    if (normalOverMad.value * Math.abs(values[i] as number) <= least) within++;
+  }
+  return 2 * within > values.length ? least : Math.max(least, medianAbsoluteDeviation(values, 0) || 0);
 }
 
 function norm(v: Float64Array): number {

@@ -1,7 +1,6 @@
 import { rowAt } from '../columns/index.js';
 import { median, quantile, rollingMedian } from '../statistics/index.js';
 import type { Climb } from './climb.js';
-import type { Parts } from './takeApart.js';
 import { levelOf, type View } from './view.js';
 
 /*
@@ -40,13 +39,17 @@ export interface Excursion {
   readonly open: boolean;
 }
 
-/** The depth of each row below its usual level, share of clean air. */
-export function depths(view: View, parts: Parts): Float64Array {
+/**
+ * The depth of each row below its usual level, share of clean air.
+ *
+ * @param left what is left of each row's loss [dB]
+ */
+export function depths(view: View, left: Float64Array): Float64Array {
   const { loss } = view;
   const { level } = view.trace;
   const depth = new Float64Array(loss.length);
   for (let i = 0; i < depth.length; i++) {
-    depth[i] = levelOf((loss[i] as number) - (parts.left[i] as number)) - (level[i] as number);
+    depth[i] = levelOf((loss[i] as number) - (left[i] as number)) - (level[i] as number);
   }
   return depth;
 }
@@ -92,6 +95,44 @@ export function findExcursions(view: View, depth: Float64Array, raised?: Float32
     for (const { from, to } of runs) found.push(measure(view, depth, smooth, from, to, sign));
   }
   return found.sort((a, b) => a.start - b.start || a.sign - b.sign);
+}
+
+/** How often the bound that opens an excursion an event is deep that stands clear of it. */
+const clearly = 1.5;
+
+/** Rows, first and last, of what stands off the usual level clearly: one excursion each, of both signs. */
+export function clearEvents(view: View, depth: Float64Array): { from: number; to: number }[] {
+  const limits = bounds(view);
+  const rows = smoothingRows(view.interval);
+  const smooth = rollingMedian(depth, rows);
+  return ([1, -1] as const).flatMap((sign) =>
+    runsOf(smooth, depth, sign, limits).filter(
+      ({ from, to }) => greatestDepth(depth, smooth, from, to, sign, 2 * rows) >= clearly * limits.high,
+    ),
+  );
+}
+
+/** Greatest depth of rows `from` to `to` on the smooth course; of few rows, and where that shows none, on their own. */
+function greatestDepth(
+  depth: Float64Array,
+  smooth: Float64Array,
+  from: number,
+  to: number,
+  sign: 1 | -1,
+  few: number,
+): number {
+  const greatest = most(to - from + 1 < few ? depth : smooth, from, to, sign);
+  return greatest > 0 ? greatest : most(depth, from, to, sign);
+}
+
+/** Greatest of values of one sign, places `from` to `to`; 0 where none has it. */
+function most(values: Float64Array, from: number, to: number, sign: 1 | -1): number {
+  let greatest = 0;
+  for (let i = from; i <= to; i++) {
+    const value = sign * (values[i] as number);
+    if (value > greatest) greatest = value;
+  }
+  return greatest;
 }
 
 /** Longest that a climb which passed no bound is followed [ms]: what stays longer is a new level. */
@@ -205,18 +246,11 @@ function measure(
   const rows = to - from + 1;
   const own = new Float64Array(rows);
   for (let i = 0; i < rows; i++) own[i] = sign * (depth[from + i - first] as number);
-  const short = rows < 2 * smoothingRows(view.interval);
-  const course = short
-    ? own
-    : Float64Array.from({ length: rows }, (_, i) => sign * (smooth[from + i - first] as number));
-  let greatest = 0;
-  let deep = 0;
-  for (const v of course) if (v > greatest) greatest = v;
-  if (greatest <= 0) for (const v of own) if (v > greatest) greatest = v;
+  const few = 2 * smoothingRows(view.interval);
+  const greatest = greatestDepth(depth, smooth, from - first, to - first, sign, few);
   const bottom = Math.max(quantile(own, 0.75), 0.5 * greatest);
-  let swings = 0;
-  for (let i = 1; i < rows; i++) swings += Math.abs((course[i] as number) - (course[i - 1] as number));
-  swings += Math.max(0, course[0] as number) + Math.max(0, course[rows - 1] as number);
+  const swings = upsAndDowns(rows < few ? depth : smooth, from - first, to - first, sign);
+  let deep = 0;
   for (let i = 0; i < rows; i++) if ((own[i] as number) > greatest / 2) deep += count[from + i] as number;
   const edgeIn = edge(view, depth, sign, from, to, bottom, 1, first);
   const edgeOut = edge(view, depth, sign, from, to, bottom, -1, first);
@@ -243,6 +277,13 @@ function measure(
     deepSamples: deep,
     open: to === time.length - 1,
   };
+}
+
+/** Ups and downs of values of one sign, places `from` to `to`, from 0 and back to it. */
+function upsAndDowns(values: Float64Array, from: number, to: number, sign: 1 | -1): number {
+  let swings = 0;
+  for (let i = from + 1; i <= to; i++) swings += Math.abs((values[i] as number) - (values[i - 1] as number));
+  return swings + (Math.max(0, sign * (values[from] as number)) + Math.max(0, sign * (values[to] as number)));
 }
 
 /** How an excursion begins (`way` 1) or ends (-1): rows and time between a sixth and four fifths of the bottom. */

@@ -8,13 +8,13 @@ import type { View } from './view.js';
  * again at the same hours in the same shape is work, mist or sun; what came once may be smoke.
  */
 
-/** Likeness: depths within this factor, lengths within that one, onsets within another, middles within so many hours of the day. */
-const depthFactor = 2.5;
-const lengthFactor = 3.5;
-const onsetFactor = 4;
+/** Likeness: depths within this factor, lengths within that one, onsets within another (natural logs); middles within so many hours of the day. */
+const depthApart = Math.log(2.5);
+const lengthApart = Math.log(3.5);
+const onsetApart = Math.log(4);
 /** Raggedness from which an excursion counts as several run together, and how much longer than its like it may be. */
 const ragged = 2;
-const raggedFactor = 12;
+const raggedApart = Math.log(12);
 const hoursApart = 4;
 
 export interface Family {
@@ -70,7 +70,7 @@ export function families(
   let low = 0;
   for (let k = 0; k < order.length; k++) {
     const one = order[k] as (typeof order)[number];
-    while (one.depth - (order[low] as (typeof order)[number]).depth > Math.log(depthFactor)) low++;
+    while (one.depth - (order[low] as (typeof order)[number]).depth > depthApart) low++;
     const days = new Set<number>();
     const apart: number[] = [];
     const members: Excursion[] = [];
@@ -81,12 +81,12 @@ export function families(
       if (k - step < low && k + step >= order.length) break;
       const other = order[look & 1 ? k + step : k - step];
       if (other === undefined || (k - step < low && !(look & 1))) continue;
-      if (Math.abs(other.depth - one.depth) > Math.log(depthFactor)) continue;
+      if (Math.abs(other.depth - one.depth) > depthApart) continue;
       if (other === one || other.alarmed || other.e.sign !== one.e.sign || other.day === one.day) continue;
       // Dips that run into one another make a long ragged one: its like on other days may have stood apart.
-      const shorter = one.e.raggedness >= ragged ? raggedFactor : lengthFactor;
-      if (other.length - one.length > Math.log(lengthFactor) || one.length - other.length > Math.log(shorter)) continue;
-      if (shorter === lengthFactor && Math.abs(other.onset - one.onset) > Math.log(onsetFactor)) continue;
+      const shorter = one.e.raggedness >= ragged ? raggedApart : lengthApart;
+      if (other.length - one.length > lengthApart || one.length - other.length > shorter) continue;
+      if (shorter === lengthApart && Math.abs(other.onset - one.onset) > onsetApart) continue;
       const hours = hoursBetween(other.at, one.at);
       if (hours > hoursApart) continue;
       apart.push(hours);

@@ -6,7 +6,7 @@ import { cellAt } from './cells.js';
 import type { Climb } from './climb.js';
 import { findClimbs } from './climbs.js';
 import { dailyShape, mayBeMovement } from './cycleKind.js';
-import { bounds, depths, type Excursion, excursionAbout, findExcursions } from './excursions.js';
+import { bounds, clearEvents, depths, type Excursion, excursionAbout, findExcursions } from './excursions.js';
 import { families } from './families.js';
 import { heatOf } from './heat.js';
 import { localDays } from './localDays.js';
@@ -14,7 +14,7 @@ import { courseNoise } from './noise.js';
 import type { Picture } from './picture.js';
 import { roughFactor, roughness } from './roughness.js';
 import { sortExcursions } from './sorting.js';
-import { between, bridge, type Parts, swing, takeApart } from './takeApart.js';
+import { between, bridge, type CellParts, leftOf, type Parts, swing, takeApart, withRows } from './takeApart.js';
 import { usualClimbs } from './usualClimbs.js';
 import { levelOf, tenLog, type View } from './view.js';
 
@@ -36,8 +36,8 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   // Nothing new was learnt: the same question has the same answer.
   const same = cycleAllowed && slowLimit === leastShare;
   const second = same ? first : takeApart(view, slowLimit, { cycleAllowed, mask: shaded, cells });
-  const parts = takeApart(view, slowLimit, { cycleAllowed, mask: maskOf(view, second, shaded) });
-  const depth = depths(view, parts);
+  const parts = withRows(view, takeApart(view, slowLimit, { cycleAllowed, mask: maskOf(view, second, shaded) }));
+  const depth = depths(view, parts.left);
   const rough = roughness(view, depth);
   const raised = roughFactor(rough, depth.length);
   // A step takes off what may be smoke that stays: growth is looked for with the steps still in.
@@ -167,17 +167,15 @@ export function deepest(view: View, e: Excursion): number {
 }
 
 /** Rows of clear events, so that the slow course and the cycle are fitted without them. */
-function maskOf(view: View, parts: Parts, shaded: Uint8Array): Uint8Array {
-  const n = view.trace.time.length;
-  const mask = Uint8Array.from(shaded);
-  const depth = depths(view, parts);
-  const { high } = bounds(view);
+function maskOf(view: View, parts: CellParts, shaded: Uint8Array): Uint8Array {
+  const { time, until } = view.trace;
+  const n = time.length;
+  const mask = shaded.slice();
   let masked = 0;
-  for (const e of findExcursions(view, depth)) {
-    if (e.depth < 1.5 * high) continue;
+  for (const event of clearEvents(view, depths(view, leftOf(view, parts)))) {
     const margin = Math.min(view.interval * 5, 600_000);
-    const from = rowAt(view.trace.time, e.start - margin);
-    const to = Math.min(n, rowAt(view.trace.time, e.end + margin) + 1);
+    const from = rowAt(time, (time[event.from] as number) - margin);
+    const to = Math.min(n, rowAt(time, (until[event.to] as number) + margin) + 1);
     mask.fill(1, from, to);
   }
   for (const m of mask) masked += m;

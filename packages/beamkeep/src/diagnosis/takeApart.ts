@@ -15,7 +15,8 @@ import { lossOf, tenLog, type View } from './view.js';
  * before the last round, so that a mist does not bend the cycle and a cycle does not hide a step.
  */
 
-export interface Parts {
+/** What a log's cells show of it. */
+export interface CellParts {
   readonly cells: Cells;
   /** Median loss of each cell, events masked [dB]; NaN where nothing is left. */
   readonly course: Float64Array;
@@ -25,12 +26,16 @@ export interface Parts {
   readonly cycle: Float64Array;
   readonly cycleFitted: boolean;
   readonly steps: readonly Step[];
+  /** Spread of a cell's median about its smooth course [dB]. */
+  readonly cellNoise: number;
+}
+
+/** The same, and what it leaves of each row. */
+export interface Parts extends CellParts {
   /** What is left of each row's loss [dB]. */
   readonly left: Float64Array;
   /** Each row's loss with the daily cycle alone taken off [dB]: steps and all that is slow are still in it. */
   readonly offCycle: Float64Array;
-  /** Spread of a cell's median about its smooth course [dB]. */
-  readonly cellNoise: number;
 }
 
 export interface Guides {
@@ -49,10 +54,9 @@ export interface Guides {
  * @param leastStep smallest step that counts, share of clean air
  * @param guides what an earlier round has found
  */
-export function takeApart(view: View, leastStep: number, guides: Guides): Parts {
+export function takeApart(view: View, leastStep: number, guides: Guides): CellParts {
   const { trace } = view;
   const cells = guides.cells ?? cut(trace, view.interval / 1000, view.clock.offset(view.from), guides.mask);
-  const places = placesOf(view, cells);
   const course = cells.level.map((v) => (Number.isNaN(v) ? v : lossOf(v)));
   const base = median(course) || 0;
   const perDb = Math.exp(base / tenLog);
@@ -73,15 +77,20 @@ export function takeApart(view: View, leastStep: number, guides: Guides): Parts 
       fitted = daily.fitted;
     }
     const flat = minus(course, cycle);
-    const rowsLeft = (from: number, to: number) => offRows(view, places, cycle, from, to);
+    const rowsLeft = (from: number, to: number) => offCycle(view, cells, cycle, from, to);
     const leastDecibels = tenLog * perDb * leastStep;
     steps = findSteps(trace.time, rowsLeft, cells, flat, leastDecibels, swayAbout(cells, cycle));
     slow = slowCourse(cells, flat, trace.time, steps, brief ? undefined : dayCells);
   }
-  const left = offSlow(view, cells, places, cycle, slow, steps);
-  const offCycle = offRows(view, places, cycle, 0, view.loss.length);
-  return { cells, course, slow, cycle, cycleFitted: fitted, steps, left, offCycle, cellNoise };
+  return { cells, course, slow, cycle, cycleFitted: fitted, steps, cellNoise };
 }
+
+/** Each row as well. */
+export const withRows = (view: View, parts: CellParts): Parts => ({
+  ...parts,
+  left: leftOf(view, parts),
+  offCycle: offCycle(view, parts.cells, parts.cycle, 0, view.loss.length),
+});
 
 /** Swing of the daily cycle in the day about each cell [dB]. */
 function swayAbout(cells: Cells, cycle: Float64Array): Float64Array {
@@ -154,77 +163,69 @@ export function bridge(values: Float64Array, otherwise: number): Float64Array {
   return filled;
 }
 
-/** Where each row lies between the middles of two cells. */
-interface Places {
-  /** The cell before, and how far on the row is towards the next, 0 to 1. */
-  readonly cell: Int32Array;
-  readonly share: Float64Array;
-  readonly cells: number;
-}
-
-function placesOf({ trace: { time, until } }: View, { start, width, length: cells }: Cells): Places {
-  const n = time.length;
-  const cell = new Int32Array(n);
-  const share = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    const place = ((time[i] as number) + (until[i] as number)) / 2;
-    const middles = (place - start) / width - 0.5;
-    const c = Math.min(cells - 1, Math.max(0, Math.floor(middles)));
-    cell[i] = c;
-    share[i] = Math.min(1, Math.max(0, middles - c));
-  }
-  return { cell, share, cells };
-}
+/** How many cells a row's middle lies behind the middle of the first: whole where it is the middle of a cell. */
+const placeOf = (time: number, until: number, start: number, width: number): number =>
+  ((time + until) / 2 - start) / width - 0.5;
 
 /** The loss of rows `from` to `to` (excluded) with the cycle taken off, straight between middles of cells. */
-function offRows(
-  { loss }: View,
-  { cell, share, cells }: Places,
+function offCycle(
+  { trace, loss }: View,
+  { start, width, length: cells }: Cells,
   cycle: Float64Array,
   from: number,
   to: number,
 ): Float64Array {
-  const left = new Float64Array(to - from);
+  const { time, until } = trace;
+  const off = new Float64Array(to - from);
   for (let i = from; i < to; i++) {
-    const c = cell[i] as number;
-    const on = share[i] as number;
+    const place = placeOf(time[i] as number, until[i] as number, start, width);
+    const c = Math.min(cells - 1, Math.max(0, Math.floor(place)));
+    const on = Math.min(1, Math.max(0, place - c));
     const next = Math.min(cells - 1, c + 1);
-    left[i - from] = (loss[i] as number) - ((cycle[c] as number) * (1 - on) + (cycle[next] as number) * on);
+    off[i - from] = (loss[i] as number) - ((cycle[c] as number) * (1 - on) + (cycle[next] as number) * on);
   }
-  return left;
+  return off;
 }
 
-/** The same with the slow course taken off as well, which is its own between two steps. */
-function offSlow(
-  { trace, loss }: View,
-  cells: Cells,
-  places: Places,
-  cycle: Float64Array,
-  slow: Float64Array,
-  steps: readonly Step[],
-): Float64Array {
-  const { cell, share } = places;
-  const left = new Float64Array(loss.length);
-  const n = cells.length;
-  let i = 0;
+/** The loss of each row with the slow course taken off as well, which is its own between two steps [dB]. */
+export function leftOf(view: View, parts: CellParts): Float64Array {
+  const { cells, steps } = parts;
+  const { time } = view.trace;
+  const left = new Float64Array(view.loss.length);
+  const last = cells.length - 1;
   for (let step = 0; step <= steps.length; step++) {
     const before = steps[step - 1];
     const after = steps[step];
     // The cells that hold the steps belong to neither side.
-    const from = before === undefined ? 0 : Math.min(n - 1, cellOfStep(cells, trace.time, before) + 1);
-    const to = Math.max(from, after === undefined ? n - 1 : cellOfStep(cells, trace.time, after) - 1);
-    const end = after?.row ?? loss.length;
-    for (; i < end; i++) {
-      const c = cell[i] as number;
-      const on = share[i] as number;
-      const next = Math.min(n - 1, c + 1);
-      const a = Math.min(to, Math.max(from, c));
-      const b = Math.min(to, Math.max(from, next));
-      const part = (cycle[c] as number) * (1 - on) + (cycle[next] as number) * on;
-      left[i] = (loss[i] as number) - (part + ((slow[a] as number) * (1 - on) + (slow[b] as number) * on));
-    }
+    const from = before === undefined ? 0 : Math.min(last, cellOfStep(cells, time, before) + 1);
+    const to = Math.max(from, after === undefined ? last : cellOfStep(cells, time, after) - 1);
+    offSlow(view, parts, left, { from: before?.row ?? 0, to: after?.row ?? left.length }, { from, to });
   }
   return left;
+}
+
+/** Puts into `left` what the cycle and the slow course of some cells leave of rows. */
+function offSlow(
+  { trace, loss }: View,
+  { cells, cycle, slow }: CellParts,
+  left: Float64Array,
+  rows: { readonly from: number; readonly to: number },
+  own: { readonly from: number; readonly to: number },
+): void {
+  const { time, until } = trace;
+  const { start, width, length } = cells;
+  const { from, to } = own;
+  const end = rows.to;
+  for (let i = rows.from; i < end; i++) {
+    const place = placeOf(time[i] as number, until[i] as number, start, width);
+    const c = Math.min(length - 1, Math.max(0, Math.floor(place)));
+    const on = Math.min(1, Math.max(0, place - c));
+    const next = Math.min(length - 1, c + 1);
+    const a = Math.min(to, Math.max(from, c));
+    const b = Math.min(to, Math.max(from, next));
+    const part = (cycle[c] as number) * (1 - on) + (cycle[next] as number) * on;
+    left[i] = (loss[i] as number) - (part + ((slow[a] as number) * (1 - on) + (slow[b] as number) * on));
+  }
 }
 
 /** Value of a series of cells at an instant, straight between middles, kept within the cells `from` to `to`. */

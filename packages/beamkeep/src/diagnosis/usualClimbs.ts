@@ -9,10 +9,10 @@ import type { View } from './view.js';
  * is alike is an own choice, after that of families; a growth that reached the alarm threshold is never usual.
  */
 
-/** Likeness: growth within this factor, time of growth and time to clear within those, and so many hours of the day. */
-const riseFactor = 2.5;
-const timeFactor = 4;
-const clearFactor = 4;
+/** Likeness: growth within this factor, time of growth and time to clear within those (natural logs), and so many hours of the day. */
+const riseApart = Math.log(2.5);
+const timeApart = Math.log(4);
+const clearApart = Math.log(4);
 const hoursApart = 4;
 
 /** Other days, and growths on them, from which a growth is usual. */
@@ -48,11 +48,11 @@ export function usualClimbs(view: View, climbs: readonly Climb[]): Set<Climb> {
     for (const way of [1, -1]) {
       for (let step = 1; step <= mostLooks; step++) {
         const other = order[k + way * step];
-        if (other === undefined || Math.abs(other.rise - one.rise) > Math.log(riseFactor)) break;
+        if (other === undefined || Math.abs(other.rise - one.rise) > riseApart) break;
         if (other.alarmed || other.day === one.day) continue;
-        if (Math.abs(other.time - one.time) > Math.log(timeFactor)) continue;
+        if (Math.abs(other.time - one.time) > timeApart) continue;
         // What never cleared is like nothing that did.
-        if (!(one.clears - other.clears <= Math.log(clearFactor))) continue;
+        if (!(one.clears - other.clears <= clearApart)) continue;
         if (hoursBetween(other.at, one.at) > hoursApart) continue;
         days.add(other.day);
         others++;

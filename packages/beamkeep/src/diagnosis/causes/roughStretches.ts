@@ -121,26 +121,29 @@ function together(off: Float64Array, lag: number, to: number): number {
 function lagProducts(off: Float64Array, most: number): Float64Array {
   const products = new Float64Array(most + 1);
   let lag = 1;
-  for (; lag + 3 <= most; lag += 4) {
-    const from = lag + 3;
-    let a = together(off, lag, from);
-    let b = together(off, lag + 1, from);
-    let c = together(off, lag + 2, from);
-    let d = 0;
-    for (let i = from; i < off.length; i++) {
-      const v = off[i] as number;
-      a += v * (off[i - lag] as number);
-      b += v * (off[i - lag - 1] as number);
-      c += v * (off[i - lag - 2] as number);
-      d += v * (off[i - from] as number);
-    }
-    products[lag] = a;
-    products[lag + 1] = b;
-    products[lag + 2] = c;
-    products[from] = d;
-  }
+  for (; lag + 3 <= most; lag += 4) fourTogether(off, lag, products);
   for (; lag <= most; lag++) products[lag] = together(off, lag, off.length);
   return products;
+}
+
+/** The sums of a lag and of the three after it. */
+function fourTogether(off: Float64Array, lag: number, into: Float64Array): void {
+  const from = lag + 3;
+  let a = together(off, lag, from);
+  let b = together(off, lag + 1, from);
+  let c = together(off, lag + 2, from);
+  let d = 0;
+  for (let i = from; i < off.length; i++) {
+    const v = off[i] as number;
+    a += v * (off[i - lag] as number);
+    b += v * (off[i - lag - 1] as number);
+    c += v * (off[i - lag - 2] as number);
+    d += v * (off[i - from] as number);
+  }
+  into[lag] = a;
+  into[lag + 1] = b;
+  into[lag + 2] = c;
+  into[from] = d;
 }
 
 /** Of each beam once, though two causes ask. */
