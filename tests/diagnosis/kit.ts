@@ -142,3 +142,8 @@ export function rise(x: number, from: number, to: number): number {
 export function chanceOf(n: number, seed = 1): number {
   return random(seed, n).uniform();
 }
+
+/** A number of its own for each whole number, normal with spread 1. */
+export function normalOf(n: number, seed = 1): number {
+  return random(seed, n).normal();
+}

@@ -1,7 +1,7 @@
 import type { BeamRecord } from '../../packages/beamkeep/src/columns/index.js';
 import { minute } from '../../packages/beamkeep/src/columns/index.js';
 import type { CauseWord } from '../../packages/beamkeep/src/diagnosis/finding.js';
-import { at, chanceOf, dayOf, hourOf, left, recordOf, rise, type Sampled } from './kit.js';
+import { at, chanceOf, dayOf, hourOf, left, normalOf, recordOf, rise, type Sampled } from './kit.js';
 
 /*
  * One plain record for each cause, and what was put in: the cause at work and nothing else.
@@ -77,9 +77,7 @@ export const typical: Readonly<Record<CauseWord, () => BeamRecord>> = {
       { days: 10, intervalSeconds: 60 },
     ),
   'electrical-noise': () =>
-    recordOf((t) => 1 + (t > at(10) && t < at(12) ? 0.08 * (chanceOf(Math.floor(t / minute), 2) - 0.5) : 0), {
-      days: 30,
-    }),
+    recordOf((t) => 1 + (t > at(10) && t < at(12) ? 0.023 * normalOf(Math.floor(t / minute), 2) : 0), { days: 30 }),
   'data-gap': () => recordOf((t) => (t > at(9, 6) && t < at(10, 18) ? Number.NaN : 1), month),
   'smoke-like': () => recordOf((t) => left(smoulder(t)), month),
 };

@@ -54,6 +54,10 @@ export function depths(view: View, left: Float64Array): Float64Array {
   return depth;
 }
 
+/** Natural log of the time that an excursion takes out over the time in, a sample added to each; 3 at most either way. */
+export const slowerOut = ({ onset, recovery }: Excursion, interval: number): number =>
+  Math.max(-3, Math.min(3, Math.log((Math.min(recovery, 1e9) + interval) / (Math.min(onset, 1e9) + interval))));
+
 /** Rows over which a median takes the noise off: three at least, some three minutes at most. */
 export const smoothingRows = (interval: number): number =>
   Math.min(15, Math.max(3, Math.round(180_000 / interval))) | 1;

@@ -1,7 +1,7 @@
 import type { Cause } from '../cause.js';
 import { spells } from '../spells.js';
 import { evidence, logistic, percent } from '../wording.js';
-import { isShaking, roughStretches } from './roughStretches.js';
+import { shakingOrNoise } from './roughStretches.js';
 
 /** Supply or wiring interference: the spread grows with no change of level, spikes of both signs. */
 export const electricalNoise: Cause = {
@@ -11,7 +11,7 @@ export const electricalNoise: Cause = {
   action: 'Check supply, earthing, screening and joints; find what is switched at these times.',
   settles: 'Feed the beam from a battery or another supply for a day: if it is quiet, the supply is the cause.',
   claims: (picture) => {
-    const own = roughStretches(picture).filter((r) => !isShaking(r));
+    const own = shakingOrNoise(picture).noise;
     if (own.length === 0) return [];
     const times = Math.max(...own.map((r) => r.times));
     return spells(own.map((r) => [r.start, r.end] as const)).map((s) => ({

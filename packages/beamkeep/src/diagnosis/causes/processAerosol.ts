@@ -1,9 +1,54 @@
 import { hour } from '../../columns/index.js';
 import { median } from '../../statistics/index.js';
 import type { Cause } from '../cause.js';
+import type { Excursion } from '../excursions.js';
+import { hoursBetween } from '../families.js';
+import type { Picture } from '../picture.js';
 import { spells } from '../spells.js';
 import { clockTime, counted, evidence, logistic, percent } from '../wording.js';
-import { agreement, daysOf, episodesOf, recent } from './recurring.js';
+import { type Puffs, puffs } from './puffs.js';
+import { agreement, byDay, daysOf, episodesOf, meanHour, recent } from './recurring.js';
+
+/** How far from the middle of the work's hours a dip may lie [h]: half of a long shift. Own choice. */
+const ofWork = 6;
+/** Dips of few days that it takes where each of them may be smoke: a fire or two is no work. Own choice. */
+const moreThanFires = 4;
+
+/**
+ * The work's dips by local day: those taken for dust, and those that cannot be told from smoke but lie in the same hours
+ * of several days. The latter are told as smoke as well: this only stands beside it.
+ */
+function dipsOfWork(picture: Picture): Map<number, Excursion[]> {
+  const dust = daysOf(picture, 'dust');
+  const smoke = picture.excursions.filter((e) => picture.kind.get(e) === 'smoke');
+  const own = dust.size >= 2 ? [...dust.values()].flat() : [...[...dust.values()].flat(), ...smoke];
+  const hourOf = (e: Excursion): number => picture.view.clock.hourOfDay((e.start + e.end) / 2);
+  const middle = meanHour(own.map(hourOf));
+  const near = smoke.filter((e) => hoursBetween(hourOf(e), middle) <= ofWork);
+  const days = byDay(
+    picture,
+    [...[...dust.values()].flat(), ...near].sort((a, b) => a.start - b.start),
+  );
+  const dips = [...days.values()].reduce((sum, of) => sum + of.length, 0);
+  return days.size >= 2 && (dust.size >= 2 || dips >= moreThanFires) ? days : new Map();
+}
+
+/**
+ * How clearly dips are the work's, 0 to 1: puffs that come quicker than they go, on many days, with no rise above the
+ * usual level beside them. The weights of the signs were read off simulated dust, shaking, noise, mist and movement.
+ *
+ * @param rises stretches of raised level as large, for each dip
+ */
+const clearness = ({ steepness, alike, lingers }: Puffs, days: number, perDay: number, rises: number): number =>
+  logistic(
+    1.6 * Math.max(0, Math.min(3, steepness)) +
+      0.9 * Math.max(-1, Math.min(1.5, lingers)) +
+      0.7 * alike +
+      0.5 * Math.min(3, Math.log(days)) +
+      0.4 * Math.log1p(perDay) -
+      0.55 * Math.log1p(rises) -
+      2.7,
+  );
 
 /** Dust, steam or exhaust from work: ragged partial dips in working hours. */
 export const processAerosol: Cause = {
@@ -14,8 +59,8 @@ export const processAerosol: Cause = {
     'Find the work that goes on at these hours; extract its dust or steam, or move the beam. Do not raise the threshold to be rid of it.',
   settles: 'Stop that work for a day, or watch one: if the dips go with the work, it is the cause.',
   claims: (picture) => {
-    const days = daysOf(picture, 'dust');
-    if (days.size < 2) return [];
+    const days = dipsOfWork(picture);
+    if (days.size === 0) return [];
     const all = [...days.values()].flat();
     const depth = median([...days.values()].map((of) => Math.max(...of.map((e) => e.depth))));
     const hours = all.map((e) => picture.view.clock.hourOfDay((e.start + e.end) / 2));
@@ -23,11 +68,9 @@ export const processAerosol: Cause = {
     const last = Math.max(...hours);
     const perDay = all.length / days.size;
     const kept = agreement(hours);
-    const confidence =
-      0.97 *
-      logistic(1.2 * (days.size - 2.2)) *
-      logistic(4 * (depth / picture.slowLimit - 1.2)) *
-      logistic(12 * (kept - 0.4));
+    const rises = picture.excursions.filter((e) => e.sign === -1 && e.depth > 0.4 * depth).length / all.length;
+    const shape = puffs(picture, days.values());
+    const confidence = 0.97 * clearness(shape, days.size, perDay, rises) * logistic(12 * (kept - 0.25));
     if (confidence < 0.1) return [];
     return spells(episodesOf(days.values())).map((s) => ({
       start: s.start,
@@ -42,6 +85,8 @@ export const processAerosol: Cause = {
         evidence('days', s.episodes.length, ''),
         evidence('agreement of the hours, 0 to 1', kept, ''),
         evidence('length of a dip, median', median(all.map((e) => e.end - e.start)) / hour, 'h'),
+        evidence('time to clear over time to come, median', Math.exp(shape.lingers), 'times'),
+        evidence('steps up steeper than steps down, over chance', shape.steepness, 'times'),
       ],
     }));
   },

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { at, pictured } from '../../../../../tests/diagnosis/kit.js';
 import { typical } from '../../../../../tests/diagnosis/typical.js';
-import { agreement, daysOf, episodesOf, recent } from './recurring.js';
+import { agreement, daysOf, episodesOf, meanHour, recent } from './recurring.js';
 
 describe('what recurs', () => {
   const picture = pictured(typical.condensation());
@@ -17,5 +17,10 @@ describe('what recurs', () => {
     expect(agreement([23.5, 0.5])).toBeGreaterThan(0.98);
     expect(agreement([0, 6, 12, 18])).toBeCloseTo(0, 12);
     expect(agreement([])).toBe(0);
+  });
+  it('has a middle round the clock', () => {
+    expect(meanHour([23, 1])).toBeCloseTo(0, 9);
+    expect(meanHour([8, 10, 12])).toBeCloseTo(10, 9);
+    expect(meanHour([21, 23])).toBeCloseTo(22, 9);
   });
 });

@@ -30,11 +30,23 @@ export const recent = (picture: Picture, end: number, days: number): boolean =>
 
 /** How closely hours of the day agree: 1 all the same, 0 spread round the clock. */
 export function agreement(hours: readonly number[]): number {
+  const { east, north } = onTheDial(hours);
+  return hours.length === 0 ? 0 : Math.hypot(east, north) / hours.length;
+}
+
+/** The middle of hours of the day, round the clock [h]. */
+export function meanHour(hours: readonly number[]): number {
+  const { east, north } = onTheDial(hours);
+  return ((Math.atan2(north, east) / (2 * Math.PI)) * 24 + 24) % 24;
+}
+
+/** Hours of the day added up as hands of a dial of 24 h. */
+function onTheDial(hours: readonly number[]): { readonly east: number; readonly north: number } {
   let east = 0;
   let north = 0;
   for (const h of hours) {
     east += Math.cos((h / 24) * 2 * Math.PI);
     north += Math.sin((h / 24) * 2 * Math.PI);
   }
-  return hours.length === 0 ? 0 : Math.hypot(east, north) / hours.length;
+  return { east, north };
 }

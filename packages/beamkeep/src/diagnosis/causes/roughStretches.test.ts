@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { diagnosed, monday, pictured, recordOf, stated } from '../../../../../tests/diagnosis/kit.js';
+import { at, diagnosed, monday, normalOf, pictured, recordOf, stated } from '../../../../../tests/diagnosis/kit.js';
 import { minute } from '../../columns/index.js';
-import { isShaking, roughStretches } from './roughStretches.js';
+import { isShaking, roughStretches, shakingOrNoise } from './roughStretches.js';
 
 /** Ten minutes at 20 Hz. */
 const fast = { days: 10 / 1440, intervalSeconds: 0.05 };
@@ -31,5 +31,17 @@ describe('roughStretches', () => {
   it('knows a swing whose period is as long as a run of samples', () => {
     const [one] = roughStretches(pictured(recordOf(shaking(0.04, 0.2), fast)));
     expect(one && isShaking(one)).toBe(true);
+  });
+  it('takes a few stretches that swing among many that do not for noise', () => {
+    // Noise on twelve days, and among it one short stretch that swings.
+    const rough = (t: number): number => {
+      if (t > at(6, 10) && t < at(6, 13)) return 0.02 * Math.sin((2 * Math.PI * (t - at(6))) / (14 * minute));
+      return t > at(1) && t < at(12) ? 0.02 * normalOf(Math.floor(t / minute), 8) : 0;
+    };
+    const { shaking, noise } = shakingOrNoise(
+      pictured(recordOf((t) => 1 + rough(t), { days: 14, intervalSeconds: 60 })),
+    );
+    expect(shaking).toEqual([]);
+    expect(noise.length).toBeGreaterThan(0);
   });
 });

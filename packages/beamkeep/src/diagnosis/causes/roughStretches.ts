@@ -2,6 +2,7 @@ import { hour } from '../../columns/index.js';
 import { median, quantile } from '../../statistics/index.js';
 import type { Picture } from '../picture.js';
 import { isTwoSided, type Run } from '../roughness.js';
+import { leaning, shaken, spreadShape } from './spreadShape.js';
 
 /** A stretch in which the samples spread more, up and down alike. */
 export interface RoughStretch {
@@ -19,6 +20,8 @@ export interface RoughStretch {
   readonly swing: number;
   /** Share of its runs that spread up and down alike. */
   readonly twoSided: number;
+  /** How clearly the samples lie as a shaking mount leaves them, though none follows from the last: 0 to 1. */
+  readonly shaken: number;
 }
 
 /** Rows looked at for a swing, the longest lag [rows], and stretches of rows looked at: own choice. */
@@ -76,7 +79,9 @@ function steadySwing(depth: Float64Array, runs: readonly Run[], own: readonly nu
       if (last.to - first.from >= swingRows) break;
     }
     if (first === undefined || last === undefined) continue;
-    sizes.push(swingOf(depth.subarray(first.from, Math.min(last.to + 1, first.from + swingRows))).size);
+    const { size, again } = swingOf(depth.subarray(first.from, Math.min(last.to + 1, first.from + swingRows)));
+    // What does not come round again was chance, or one slow bend.
+    sizes.push(Math.min(size, 2 * Math.max(0, again)));
   }
   return median(Float64Array.from(sizes)) || 0;
 }
@@ -159,26 +164,32 @@ export function roughStretches(picture: Picture): readonly RoughStretch[] {
 function findRoughStretches(picture: Picture): RoughStretch[] {
   const { rough, view, slowLimit, depth, parts } = picture;
   const { runs, usual } = rough;
-  const swings = swinging(picture);
+  const swingingRuns = swinging(picture);
   const { time, until } = view.trace;
   const joined: { runs: number[] }[] = [];
   runs.forEach((run, k) => {
     // A step within a run spreads it, and is no noise.
     if (parts.steps.some((s) => s.row >= run.from - 1 && s.row <= run.to + 1)) return;
-    if ((run.spread <= 2 * usual && !swings.has(k)) || run.up + run.down < 1.6 * slowLimit) return;
+    if ((run.spread <= 2 * usual && !swingingRuns.has(k)) || run.up + run.down < 1.6 * slowLimit) return;
     const last = joined.at(-1);
     const before = last?.runs.at(-1);
     if (last !== undefined && before !== undefined && k - before <= 4) last.runs.push(k);
     else joined.push({ runs: [k] });
   });
+  const stretches = joined
+    .filter((j) => j.runs.length >= 2)
+    .map((j) => ({ ...j, own: j.runs.map((k) => runs[k]).filter((r) => r !== undefined) }));
+  const beam = spreadShape(
+    depth,
+    stretches.flatMap(({ own }) => own),
+  );
   return (
-    joined
-      .filter((j) => j.runs.length >= 2)
-      .map((j) => {
-        const own = j.runs.map((k) => runs[k]).filter((r) => r !== undefined);
+    stretches
+      .map(({ runs: numbers, own }) => {
         const from = own[0]?.from ?? 0;
         const to = own.at(-1)?.to ?? 0;
         const spread = Math.sqrt(own.reduce((a, r) => a + r.spread ** 2, 0) / own.length);
+        const twoSided = own.filter((r) => isTwoSided(r, usual)).length / own.length;
         return {
           start: time[from] as number,
           end: until[to] as number,
@@ -190,13 +201,14 @@ function findRoughStretches(picture: Picture): RoughStretch[] {
             Float64Array.from(own, (r) => crestOf(depth.subarray(r.from, r.to + 1))),
             0.75,
           ),
-          swing: steadySwing(depth, runs, j.runs),
-          twoSided: own.filter((r) => isTwoSided(r, usual)).length / own.length,
+          swing: steadySwing(depth, runs, numbers),
+          twoSided,
+          shaken: shaken(leaning(spreadShape(depth, own), beam, own.length), twoSided),
         };
       })
       .filter((r) => r.end - r.start < 400 * hour || r.times > 2.5)
-      // What only takes light is dust, unless it swings: a mount that shakes about the peak.
-      .filter((r) => r.twoSided >= 0.5 || (r.swing > 0.45 && isShaking(r)))
+      // What only takes light is dust, unless it swings or comes back between samples: a mount that shakes about the peak.
+      .filter((r) => r.twoSided >= 0.5 || r.shaken > 0.5 || (r.swing > 0.45 && swings(r)))
   );
 }
 
@@ -213,6 +225,22 @@ function crestOf(values: Float64Array): number {
   return (most - least) / 2 / Math.sqrt(Math.max(1e-18, squares / n - (sum / n) ** 2));
 }
 
-/** Whether a rough stretch is a swing rather than noise: neighbours follow each other up and down, without spikes. */
-export const isShaking = (r: RoughStretch): boolean =>
+/** Whether neighbours follow each other up and down, without spikes. */
+const swings = (r: RoughStretch): boolean =>
   r.swing > leastSwing(Math.min(r.to - r.from + 1, swingRows)) && r.crest < 3.5;
+
+/** Whether a rough stretch is a swing rather than noise: by the order of its samples, or by how they lie. */
+export const isShaking = (r: RoughStretch): boolean => swings(r) || r.shaken > 0.5;
+
+/** Share of a beam's rough rows from which those that look shaken are: fewer are noise that swung by chance. Own choice. */
+const leastShaking = 0.15;
+
+/** The rough stretches of a beam by what they are: shaking or noise. */
+export function shakingOrNoise(picture: Picture): { readonly shaking: RoughStretch[]; readonly noise: RoughStretch[] } {
+  const all = roughStretches(picture);
+  const shaking = all.filter(isShaking);
+  const rows = (of: readonly RoughStretch[]): number => of.reduce((sum, r) => sum + r.to - r.from + 1, 0);
+  return rows(shaking) < leastShaking * rows(all)
+    ? { shaking: [], noise: [...all] }
+    : { shaking, noise: all.filter((r) => !isShaking(r)) };
+}
