@@ -1,6 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { at, diagnosed, measured, recordOf, stated, theOne } from '../../../../../tests/diagnosis/kit.js';
+import {
+  at,
+  diagnosed,
+  left,
+  measured,
+  normalOf,
+  recordOf,
+  stated,
+  theOne,
+} from '../../../../../tests/diagnosis/kit.js';
 import { typical } from '../../../../../tests/diagnosis/typical.js';
+import { minute } from '../../columns/index.js';
 
 describe('obstruction', () => {
   it('is told from the first to the last sample in its shade, with its depth', () => {
@@ -29,4 +39,30 @@ describe('obstruction', () => {
   it.each(['smoke-like', 'misalignment-step'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'obstruction')).toEqual([]),
   );
+  it('is no more than possible where one sample alone shows it', () => {
+    const blink = (t: number): number => (t >= at(5, 10) && t < at(5, 10) + 5 * minute ? 0.4 : 1);
+    const { findings } = diagnosed(recordOf(blink, { days: 10 }));
+    const one = findings.find((f) => f.cause === 'obstruction');
+    expect(one?.confidence).toBeGreaterThan(0.1);
+    expect(one?.confidence).toBeLessThan(0.5);
+    // Two samples with sharp edges and a level between them are a statement.
+    const twice = (t: number): number => (t >= at(5, 10) && t < at(5, 10) + 10 * minute ? 0.4 : 1);
+    expect(stated(diagnosed(recordOf(twice, { days: 10 })), 'obstruction')).toHaveLength(1);
+  });
+  it('is not stated of a spike of two samples within noise nearly as large', () => {
+    const spiky = (t: number): number => {
+      if (t < at(4) || t > at(6)) return 1;
+      const spike = t >= at(5, 10) && t < at(5, 10) + 10 * minute ? 0.25 : 0;
+      return 1 - spike + 0.04 * normalOf(Math.floor(t / minute), 3);
+    };
+    expect(stated(diagnosed(recordOf(spiky, { days: 10 })), 'obstruction')).toEqual([]);
+    const quiet = (t: number): number => (t >= at(5, 10) && t < at(5, 10) + 10 * minute ? 0.75 : 1);
+    expect(stated(diagnosed(recordOf(quiet, { days: 10 })), 'obstruction')).toHaveLength(1);
+  });
+  it('is not stated of smoke that grew to a deep loss and stays', () => {
+    const deep = (t: number): number => left(Math.min(8, Math.max(0, (t - at(6, 10)) / minute / 4)));
+    const found = diagnosed(recordOf(deep, { days: 10, intervalSeconds: 60 }));
+    expect(stated(found, 'smoke-like').length).toBeGreaterThan(0);
+    expect(stated(found, 'obstruction')).toEqual([]);
+  });
 });

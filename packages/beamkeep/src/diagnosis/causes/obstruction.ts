@@ -1,5 +1,6 @@
-import { second } from '../../columns/index.js';
+import { hour, second } from '../../columns/index.js';
 import type { Cause, Claim } from '../cause.js';
+import type { Excursion } from '../excursions.js';
 import type { Picture } from '../picture.js';
 import { levelOf } from '../view.js';
 import { evidence, logistic, percent, spell } from '../wording.js';
@@ -14,11 +15,33 @@ export const obstruction: Cause = {
   claims: (picture) => [...blocks(picture), ...leftStanding(picture)],
 };
 
+/** Samples that show no bottom where all about them is noise or smoke, and how near to a dip that is [ms]: own choice. */
+const fewSamples = 3;
+const nearby = hour;
+/** Share of the confidence that a glimpse leaves: a possibility. Own choice. */
+const glimpsed = 0.6;
+
+/**
+ * Whether a dip is too short to show what it is: one sample shows no flat bottom, and a few show none among noise as
+ * large, or beside smoke, which dithers.
+ */
+function isGlimpse({ excursions, kind, raised, view }: Picture, e: Excursion): boolean {
+  if (e.deepSamples <= 1) return true;
+  if (e.deepSamples > fewSamples) return false;
+  const factor = Math.max(raised[e.from] as number, raised[e.to] as number);
+  if (factor > 1 && e.depth < 12 * factor * view.sampleNoise) return true;
+  return excursions.some(
+    (o) => kind.get(o) === 'smoke' && o.start <= e.end + nearby && o.end >= e.start - nearby && o.depth > e.depth / 3,
+  );
+}
+
 function blocks(picture: Picture): Claim[] {
   const claims: Claim[] = [];
   for (const e of picture.excursions) {
     if (picture.kind.get(e) !== 'block') continue;
-    const confidence = Math.min(0.97, logistic(14 * (e.bottom - 0.12) + 1.5 * (0.3 - e.unevenness) + 0.8));
+    const confidence =
+      Math.min(0.97, logistic(14 * (e.bottom - 0.12) + 1.5 * (0.3 - e.unevenness) + 0.8)) *
+      (isGlimpse(picture, e) ? glimpsed : 1);
     const beyond = e.depth * 100 >= picture.view.beam.alarmThreshold;
     claims.push({
       start: e.start,
@@ -39,10 +62,12 @@ function blocks(picture: Picture): Claim[] {
 }
 
 /** A deep step down with no return before the end of the log. */
-function leftStanding({ parts, view }: Picture): Claim[] {
+function leftStanding({ parts, view, excursions, kind }: Picture): Claim[] {
   return parts.steps.flatMap((s, k) => {
     const lost = 1 - levelOf(s.loss);
     if (s.loss <= 0 || lost < 0.5 || parts.steps.slice(k + 1).some((next) => next.loss < -0.4 * s.loss)) return [];
+    // What grew to the step did not go at once.
+    if (excursions.some((e) => kind.get(e) === 'smoke' && e.from <= s.row && e.to + 2 >= s.row)) return [];
     const start = view.trace.time[s.row] as number;
     return [
       {
