@@ -65,4 +65,22 @@ describe('sortExcursions', () => {
     const grown = (t: number) => (t > at(6, 14) ? 1 : left(0.5 * rise(t, at(6, 9), at(6, 9) + 4 * minute)));
     expect(kinds(pictured(recordOf(grown, { days: 12, intervalSeconds: 60 })))).toEqual(['smoke']);
   });
+  it('takes no dip of minutes for mist, however misty the nights about it are', () => {
+    const misty = (t: number) => {
+      const hours = ((t - at(0)) / hour) % 24;
+      const film = 0.6 * rise(hours, 2.5, 5) * (1 - rise(hours, 6, 8.5));
+      return Math.floor((t - at(0)) / (24 * hour)) % 2 === 0 ? film : 0;
+    };
+    // On the clear days something passes for ten minutes, some hours after the mist.
+    const passes = (t: number) => {
+      const date = Math.floor((t - at(0)) / (24 * hour));
+      const minutes = (t - at(date, 8.7)) / minute - 25 * (date % 3);
+      return date % 2 === 1 && minutes >= 0 && minutes < 10 ? 0.3 : 0;
+    };
+    const { excursions, kind } = pictured(recordOf((t) => left(misty(t) + passes(t)), { days: 24 }));
+    const brief = excursions.filter((e) => e.sign === 1 && e.end - e.start < 20 * minute);
+    expect(brief.length).toBeGreaterThan(5);
+    for (const e of brief) expect(kind.get(e)).not.toBe('film');
+    expect(excursions.filter((e) => kind.get(e) === 'film').length).toBeGreaterThan(8);
+  });
 });

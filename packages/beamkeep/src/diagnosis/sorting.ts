@@ -1,11 +1,12 @@
 import { hour } from '../columns/index.js';
 import { slowestSmoke, smokeGrowth } from '../numbers/index.js';
+import { median } from '../statistics/index.js';
 import { cellAt } from './cells.js';
 import type { Climb } from './climb.js';
-import type { Excursion } from './excursions.js';
+import { type Excursion, slowerOut } from './excursions.js';
 import { type Family, hoursBetween, solarHour } from './families.js';
 import type { Kind, Picture } from './picture.js';
-import { levelOf, tenLog } from './view.js';
+import { levelOf, tenLog, type View } from './view.js';
 
 /*
  * Each excursion is sorted by what it looks like. Smoke goes first and is only ruled out by the edges of an object, by
@@ -27,7 +28,7 @@ export function sortExcursions(picture: Unsorted): Map<Excursion, Kind> {
   if (nights >= mistyNights) {
     for (const [e, kind] of kinds) {
       const at = solarHour(picture.view, (e.start + e.end) / 2);
-      if (kind === 'dust' && hoursBetween(at, coldest) < 5) kinds.set(e, 'film');
+      if (kind === 'dust' && hoursBetween(at, coldest) < 5 && e.end - e.start >= leastMist) kinds.set(e, 'film');
     }
   }
   return kinds;
@@ -36,6 +37,8 @@ export function sortExcursions(picture: Unsorted): Map<Excursion, Kind> {
 /** Nights of mist that make a misty beam, and the coldest solar hour [h]. */
 const mistyNights = 4;
 const coldest = 5;
+/** Shortest dip that is taken for mist in such hours [ms]: a film neither forms nor dries in minutes. Own choice. */
+const leastMist = hour / 2;
 
 /** Kinds that come again, in which one excursion may be mistaken for another. */
 const recurring: readonly Kind[] = ['film', 'dust', 'light', 'load', 'slow'];
@@ -78,7 +81,8 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (isLoad(picture, e, f)) return 'load';
   // The sun keeps to its minute from day to day, work only to its hours.
   const byDay = at > 4 && at < 20.5;
-  if (byDay && sharp && f !== undefined && f.otherDays >= 3 && f.hoursApart < 0.6 && !f.oneWeekday) return 'light';
+  const daily = f !== undefined && f.otherDays >= 3 && f.hoursApart < 0.6 && !f.oneWeekday;
+  if (byDay && sharp && daily && comesAsItGoes(view, e, f)) return 'light';
   if (filmScore(e, at) > 0) return 'film';
   return recurs && standsOut(picture, e) ? 'dust' : 'slow';
 }
@@ -158,6 +162,13 @@ function bothWays({ excursions, view }: Unsorted, e: Excursion): boolean {
   );
 }
 
+/** Natural log of the time out over the time in from which a dip lingers as dust does. Own choice. */
+const lingers = 0.6;
+
+/** Whether dips come as they go, as a patch of sun does: the excursion and its like taken together. */
+const comesAsItGoes = (view: View, e: Excursion, { members }: Family): boolean =>
+  median([e, ...members].map((dip) => slowerOut(dip, view.interval))) < lingers;
+
 /** Lamps: on and off at the same minute on other days, flat between. */
 const isSwitched = (e: Excursion, f: Family | undefined): boolean =>
   f !== undefined &&
@@ -204,7 +215,7 @@ function filmScore(e: Excursion, at: number): number {
 }
 
 /** Swing of the daily cycle about an excursion, share of clean air. */
-function swayAt({ parts }: Unsorted, e: Excursion): number {
+export function swayAt({ parts }: Unsorted, e: Excursion): number {
   if (!parts.cycleFitted) return 0;
   const { cells, cycle, slow } = parts;
   const at = cellAt(cells, (e.start + e.end) / 2);

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import {
   at,
+  chanceOf,
   dayOf,
   diagnosed,
   hourOf,
+  left,
   measured,
   recordOf,
   stated,
@@ -38,4 +40,29 @@ describe('ambient-light', () => {
   it.each(['process-aerosol', 'obstruction'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'ambient-light')).toEqual([]),
   );
+  it('keeps to its hour from day to day: what is raised in some hour or other of the day is not stated', () => {
+    // A quarter of an hour each day, somewhere in four hours.
+    const begins = (date: number): number => 12 + 4 * chanceOf(date, 8);
+    const raised = (t: number): number => {
+      const hours = hourOf(t) - begins(dayOf(t));
+      return hours >= 0 && hours < 0.25 ? 1.06 : 1;
+    };
+    expect(stated(diagnosed(recordOf(raised, { days: 30 })), 'ambient-light')).toEqual([]);
+    const kept = (t: number): number => {
+      // The sun's hour moves by two minutes a day; clouds cut off up to half of it.
+      const hours = hourOf(t) - 13 - dayOf(t) / 30;
+      return hours >= 0 && hours < 0.5 - 0.25 * chanceOf(dayOf(t), 8) ? 1.06 : 1;
+    };
+    const found = theOne(diagnosed(recordOf(kept, { days: 30 })), 'ambient-light');
+    expect(measured(found, 'comes back within')).toBeLessThan(0.1);
+  });
+  it('is not stated of dust that comes at its hour, for dust lingers', () => {
+    const puff = (t: number): number => {
+      const minutes = (hourOf(t) - 10) * 60 - 10 * chanceOf(dayOf(t), 4);
+      return minutes < 0 ? 0 : 0.5 * (1 - Math.exp(-minutes / 3)) * Math.exp(-minutes / 25);
+    };
+    const found = diagnosed(recordOf((t) => left(dayOf(t) % 3 < 2 ? puff(t) : 0), { days: 30 }));
+    expect(stated(found, 'ambient-light')).toEqual([]);
+    expect(stated(found, 'process-aerosol').length).toBeGreaterThan(0);
+  });
 });

@@ -1,6 +1,8 @@
 import { median } from '../../statistics/index.js';
 import type { Cause } from '../cause.js';
+import type { Excursion } from '../excursions.js';
 import { hoursBetween, solarHour } from '../families.js';
+import type { Picture } from '../picture.js';
 import { spells } from '../spells.js';
 import { clockTime, counted, evidence, logistic, percent } from '../wording.js';
 import { byDay, episodesOf } from './recurring.js';
@@ -21,6 +23,39 @@ function busiestHour(hours: readonly number[]): number {
     }
   }
   return best;
+}
+
+/** Days between which the sun's hour hardly moves, and how many of a day's stretches are looked at: own choice. */
+const fewDays = 10;
+const mostOfDay = 2;
+/** How near in their hours stretches of light on neighbouring days lie [h]: between simulated light and what else is sharp. */
+const keepsTo = 0.15;
+/** Share of the confidence that is left where no two days lie near enough to show it: own choice. */
+const unseen = 0.3;
+
+/**
+ * How nearly light comes back at its hour: from one day to the next that has it, the least distance between begins,
+ * ends or middles [h], median. Clouds cut a stretch short at one end; they seldom move both. Undefined where no two
+ * days lie near.
+ */
+function returnsWithin(picture: Picture, days: ReadonlyMap<number, readonly Excursion[]>): number | undefined {
+  const numbers = [...days.keys()].sort((a, b) => a - b);
+  const marks = (number: number): (readonly number[])[] =>
+    [...(days.get(number) ?? [])]
+      .sort((a, b) => b.depth - a.depth)
+      .slice(0, mostOfDay)
+      .map(({ start, end }) => [start, end, (start + end) / 2].map((t) => solarHour(picture.view, t)));
+  const apart: number[] = [];
+  for (let k = 1; k < numbers.length; k++) {
+    const [before, now] = [numbers[k - 1] as number, numbers[k] as number];
+    if (now - before > fewDays) continue;
+    const later = marks(now);
+    const distances = marks(before).flatMap((a) =>
+      later.flatMap((b) => a.map((hour, i) => hoursBetween(hour, b[i] as number))),
+    );
+    apart.push(Math.min(...distances));
+  }
+  return apart.length === 0 ? undefined : median(apart);
 }
 
 /** Sun or lamps on the receiver: light that adds, at an hour that moves with the season. */
@@ -44,8 +79,10 @@ export const ambientLight: Cause = {
     const apart = median(at.map((h) => hoursBetween(h, hour)));
     // By chance the window would hold its share of the day.
     const share = all.length / found.length;
+    const returns = returnsWithin(picture, days);
     const confidence =
       0.97 *
+      (returns === undefined ? unseen : logistic(30 * (keepsTo - returns))) *
       logistic(1.2 * (days.size - 2.6)) *
       logistic(3.5 * (depth / picture.slowLimit - 1.2)) *
       logistic(12 * (share - 0.45));
@@ -61,6 +98,7 @@ export const ambientLight: Cause = {
         evidence('change, median of the days', percent(depth), '%'),
         evidence('solar time', hour, 'h'),
         evidence('spread of the solar time', apart, 'h'),
+        ...(returns === undefined ? [] : [evidence('comes back within', returns, 'h')]),
         evidence('days', s.episodes.length, ''),
         evidence('share of such stretches that lie about this hour', share, ''),
         evidence('share of raised levels', up.length / all.length, ''),

@@ -5,6 +5,7 @@ import {
   hourOf,
   left,
   measured,
+  pictured,
   recordOf,
   rise,
   stated,
@@ -12,6 +13,8 @@ import {
 } from '../../../../../tests/diagnosis/kit.js';
 import { typical } from '../../../../../tests/diagnosis/typical.js';
 import { hour } from '../../columns/index.js';
+import type { Excursion } from '../excursions.js';
+import { condensation } from './condensation.js';
 
 describe('condensation', () => {
   it('is one spell of all misty nights, with depth, length and hour', () => {
@@ -31,6 +34,29 @@ describe('condensation', () => {
     const film = (t: number): number => rise(hourOf(t), 2.5, 5) * (1 - rise(hourOf(t), 6, 8.5));
     const two = recordOf((t) => left(misty(t) ? 0.6 * film(t) : 0), { days: 30 });
     expect(stated(diagnosed(two), 'condensation').map(({ episodes }) => episodes?.length)).toEqual([5, 5]);
+  });
+  it('is the less likely the more rises as large and as long stand beside it, and where its hours disagree', () => {
+    const misty = (t: number): boolean => t > at(4) && t < at(6);
+    const film = (t: number): number => rise(hourOf(t), 2.5, 5) * (1 - rise(hourOf(t), 6, 8.5));
+    const picture = pictured(recordOf((t) => left(misty(t) ? 0.6 * film(t) : 0), { days: 20 }));
+    const surely = (excursions: readonly Excursion[], kind = picture.kind): number =>
+      condensation.claims({ ...picture, excursions, kind })[0]?.confidence ?? 0;
+    const dips = picture.excursions.filter((e) => picture.kind.get(e) === 'film');
+    expect(dips).toHaveLength(2);
+    const moved = (e: Excursion, hours: number, sign: 1 | -1): Excursion => ({
+      ...e,
+      sign,
+      start: e.start + hours * hour,
+      end: e.end + hours * hour,
+    });
+    const rises = dips.map((e) => moved(e, 72, -1));
+    const [first, second] = dips as [Excursion, Excursion];
+    const odds = (p: number): number => p / (1 - p);
+    expect(odds(surely([...dips, ...rises.slice(1)]))).toBeLessThan(0.6 * odds(surely(dips)));
+    expect(odds(surely([...dips, ...rises]))).toBeLessThan(odds(surely(dips)) / 3);
+    const byDay = moved(second, 11, 1);
+    const kind = new Map([...picture.kind, [byDay, 'film'] as const]);
+    expect(surely([first, byDay], kind)).toBeLessThan(0.1 * surely(dips));
   });
   it.each(['process-aerosol', 'building-movement'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'condensation')).toEqual([]),

@@ -1,10 +1,26 @@
 import { day, hour } from '../../columns/index.js';
 import { median } from '../../statistics/index.js';
 import type { Cause } from '../cause.js';
+import type { Excursion } from '../excursions.js';
 import { solarHour } from '../families.js';
+import type { Picture } from '../picture.js';
+import { swayAt } from '../sorting.js';
 import { spells } from '../spells.js';
 import { clockTime, counted, evidence, logistic, percent } from '../wording.js';
-import { daysOf, episodesOf, recent } from './recurring.js';
+import { agreement, daysOf, episodesOf, recent } from './recurring.js';
+
+/** Share of the daily swing that mist on a moving beam passes as a rule. Own choice. */
+const beyondSway = 0.5;
+
+/**
+ * How much the dips look like what the fit of a daily cycle leaves behind, 0 to 3.4 log-odds: rises as large and as long
+ * beside them, which mist does not make, or a depth within the swing.
+ */
+function residue(picture: Picture, dips: readonly Excursion[], depth: number): number {
+  const rises = picture.excursions.filter((e) => e.sign === -1 && e.depth > 0.4 * depth && e.end - e.start > hour);
+  const sway = median(dips.map((e) => swayAt(picture, e)));
+  return 1.2 * Math.min(2, rises.length / dips.length) + (depth < beyondSway * sway ? 1 : 0);
+}
 
 /** Mist or dew on the optics: smooth, hours long, about the coldest hours, gone as it warms. */
 export const condensation: Cause = {
@@ -20,7 +36,13 @@ export const condensation: Cause = {
     const depth = median(all.map((e) => e.depth));
     const length = median(all.map((e) => e.end - e.start)) / hour;
     const at = median(all.map((e) => solarHour(picture.view, (e.start + e.end) / 2 + 12 * hour))) - 12;
-    const confidence = 0.97 * logistic(1.6 * (nights.size - 1.7)) * logistic(3.5 * (depth / picture.slowLimit - 1.2));
+    const hours = all.map((e) => solarHour(picture.view, (e.start + e.end) / 2));
+    const kept = agreement(hours);
+    const confidence =
+      0.97 *
+      logistic(1.6 * (nights.size - 1.7) - residue(picture, all, depth)) *
+      logistic(3.5 * (depth / picture.slowLimit - 1.2)) *
+      logistic(12 * (kept - 0.4));
     const episodes = episodesOf(nights.values());
     return spells(episodes).map((s) => ({
       start: s.start,
@@ -33,6 +55,7 @@ export const condensation: Cause = {
         evidence('depth, median', percent(depth), '%'),
         evidence('length, median', length, 'h'),
         evidence('solar time of the middle', (at + 24) % 24, 'h'),
+        evidence('agreement of the hours, 0 to 1', kept, ''),
         evidence('nights', s.episodes.length, ''),
         evidence('share of nights in the spell', s.episodes.length / Math.max(1, (s.end - s.start) / day), ''),
       ],
