@@ -8,9 +8,9 @@ import { App } from './App.js';
 import { plotly } from './plots/plotly.js';
 import { chooseTheme, themeChoice } from './plots/scheme.js';
 import { keepSaving, kept } from './state/autosave.js';
+import { demoSheet } from './state/demoSheet.js';
 import { followSheet } from './state/desk.js';
 import { notice } from './state/notices.js';
-import { demoSheet } from './state/sheetFiles.js';
 import { tidyShelf } from './state/shelf.js';
 import { begin, sheet } from './state/store.js';
 

@@ -100,14 +100,14 @@ describe('what is kept', () => {
     await addCell(page, 'threshold and delay: time to alarm against nuisance');
     await eventually(() => page.locator('.cell-tradeoff .trouble').textContent()).toMatch(/drop the whole log/);
 
-    const sheet: { shelf: Record<string, { base64: string }[]> } = JSON.parse(buffer.toString());
-    const [[key, [file]] = ['', []]] = Object.entries(sheet.shelf);
+    const sheet: { shelf: Record<string, { base64: string[] }[]> } = JSON.parse(buffer.toString());
+    const [file] = Object.values(sheet.shelf)[0] ?? [];
     if (!file) throw new Error('no log in the file');
     const spoilt = (base64: string): Buffer => {
-      file.base64 = base64;
-      return Buffer.from(JSON.stringify(sheet).replaceAll(key, `${key}-spoilt`));
+      file.base64 = [base64];
+      return Buffer.from(JSON.stringify(sheet));
     };
-    const bytes = Buffer.from(file.base64, 'base64');
+    const bytes = Buffer.from(file.base64.join(), 'base64');
     bytes[bytes.length >> 1] = (bytes[bytes.length >> 1] ?? 0) ^ 255;
     await openFile(spoilt(bytes.toString('base64')));
     await eventually(() => page.locator('.cell-log .trouble').textContent()).toMatch(

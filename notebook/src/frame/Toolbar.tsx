@@ -3,14 +3,19 @@ import { fileName } from '../parts/fileName.js';
 import { saveBlob } from '../parts/saveText.js';
 import { chooseTheme, type ThemeChoice, themeChoice } from '../plots/scheme.js';
 import { saveReport } from '../report/saveReport.js';
+import { atWork, shown } from '../state/atWork.js';
 import { saved } from '../state/autosave.js';
+import { demoSheet } from '../state/demoSheet.js';
 import { notice } from '../state/notices.js';
-import { demoSheet, type LogsAlong, openSheetFile, sheetFile } from '../state/sheetFiles.js';
+import { openSheet } from '../state/openSheet.js';
+import { type LogsAlong, sheetFile } from '../state/sheetFiles.js';
 import { redo, redoable, replace, sheet, undo, undoable } from '../state/store.js';
+import { AtWork } from './AtWork.js';
 
 /** What can be done with the whole sheet, and whether it is kept. */
 export function Toolbar() {
   const input = useRef<HTMLInputElement>(null);
+  const busy = atWork.value !== null;
   return (
     <nav class="toolbar" data-screen aria-label="Worksheet">
       <p class="mark">beamkeep</p>
@@ -22,11 +27,11 @@ export function Toolbar() {
           Redo
         </button>
         {ways.map(([along, name, title]) => (
-          <button key={along} type="button" title={title} onClick={() => void save(along)}>
+          <button key={along} type="button" title={title} disabled={busy} onClick={() => void save(along)}>
             {name}
           </button>
         ))}
-        <button type="button" onClick={() => input.current?.click()}>
+        <button type="button" disabled={busy} onClick={() => input.current?.click()}>
           Open
         </button>
         <input
@@ -39,7 +44,7 @@ export function Toolbar() {
           onChange={(event) => {
             const [file] = event.currentTarget.files ?? [];
             event.currentTarget.value = '';
-            if (file) void open(file);
+            if (file) void openSheet(file);
           }}
         />
         <button type="button" onClick={() => replace(demoSheet())}>
@@ -63,6 +68,7 @@ export function Toolbar() {
       <p class="saved" role="status">
         {savedInWords()}
       </p>
+      <AtWork />
     </nav>
   );
 }
@@ -87,19 +93,11 @@ const ways: readonly (readonly [along: LogsAlong, name: string, title: string])[
 ];
 
 async function save(along: LogsAlong): Promise<void> {
+  const { value: now } = sheet;
   try {
-    saveBlob(fileName([sheet.value.title], 'beamkeep.json'), await sheetFile(sheet.value, along));
+    const file = await shown('Packing the log', (tell, signal) => sheetFile(now, along, tell, signal));
+    if (file) saveBlob(fileName([now.title], 'beamkeep.json'), file);
   } catch (error) {
     notice.value = { what: `This sheet was not saved: ${(error as Error).message}.` };
-  }
-}
-
-async function open(file: File): Promise<void> {
-  try {
-    replace(await openSheetFile(file));
-  } catch (error) {
-    notice.value = {
-      what: `${file.name} cannot be opened: ${(error as Error).message}. What was open stays as it was.`,
-    };
   }
 }

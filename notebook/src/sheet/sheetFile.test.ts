@@ -55,9 +55,12 @@ describe('sheetFile', () => {
     expect(openedSheet(sheetText(day)).sheet).toEqual(day);
   });
 
-  it('brings the log files along', () => {
-    const whole = JSON.stringify({ ...JSON.parse(text), shelf: { k1: [{ name: 'a.csv', base64: 'YQ==' }] } });
-    expect(openedSheet(whole).shelf).toEqual({ k1: [{ name: 'a.csv', base64: 'YQ==', zipped: false }] });
+  it.each([
+    ['in pieces', ['YQ==']],
+    ['as one text, as older files hold them', 'YQ=='],
+  ])('brings the log files along, %s', (_how, base64) => {
+    const whole = JSON.stringify({ ...JSON.parse(text), shelf: { k1: [{ name: 'a.csv', base64 }] } });
+    expect(openedSheet(whole).shelf).toEqual({ k1: [{ name: 'a.csv', base64: ['YQ=='], zipped: false }] });
   });
 
   it.each([

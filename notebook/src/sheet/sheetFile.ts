@@ -7,17 +7,23 @@ import { type Cell, type Kind, type Sheet, settingsOf } from './sheet.js';
  * words that say what is wrong and where, and nothing that is open is touched.
  *
  *     { "format": "beamkeep-sheet/1", "title": …, "cells": [ { "id", "kind", "folded", "settings" } … ],
- *       "shelf": { KEY: [ { "name", "base64", "zipped" } … ] } }
+ *       "shelf": { KEY: [ { "name", "zipped", "base64": [ … ] } … ] } }
  *
  * `shelf` holds the log files themselves, as they were dropped, for whoever chose to save them along, or the reduced
- * log in one file. `zipped` says that this notebook gzipped a file on the way in: it comes out as it was.
+ * log in one file. `base64` is a file in pieces, one after the other; older files hold it as one text. `zipped` says
+ * that this notebook gzipped every piece by itself on the way in: the file comes out as it was. What reads a file from
+ * the disk (`packing/`) never makes one text of it: it leaves the logs where they are.
  */
 
 /** The version that this notebook writes. */
 export const sheetFormat = 'beamkeep-sheet/1';
 
-/** Files of one log, as base64. */
-export type Packed = readonly { readonly name: string; readonly base64: string; readonly zipped: boolean }[];
+/** Files of one log, each as pieces of base64. */
+export type Packed = readonly {
+  readonly name: string;
+  readonly base64: readonly string[];
+  readonly zipped: boolean;
+}[];
 
 /** A sheet out of a file, and the log files that came with it, by key. */
 export interface OpenedSheet {
@@ -40,6 +46,11 @@ export class SheetFileError extends Error {
   }
 }
 
+const pieces = v.pipe(
+  v.union([v.string(), v.array(v.string())]),
+  v.transform((text) => (typeof text === 'string' ? [text] : text)),
+);
+
 const frame = v.strictObject({
   format: v.string(),
   title: v.string(),
@@ -47,7 +58,7 @@ const frame = v.strictObject({
   shelf: v.optional(
     v.record(
       v.string(),
-      v.array(v.strictObject({ name: v.string(), base64: v.string(), zipped: v.optional(v.boolean(), false) })),
+      v.array(v.strictObject({ name: v.string(), base64: pieces, zipped: v.optional(v.boolean(), false) })),
     ),
     {},
   ),

@@ -165,7 +165,7 @@ function newDesk(cell: string): Desk {
   };
 }
 
-const same = (a: Settings['log'], b: Settings['log']): boolean => JSON.stringify(a) === JSON.stringify(b);
+const same = (a: Settings['log'], b: Settings['log']): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
 
 /** What a person can mend keeps its words; anything else is our own fault and says so. */
 function failure(error: unknown): LogState {

@@ -10,9 +10,6 @@ export const sheet = computed(() => present(history.value));
 export const undoable = computed(() => canUndo(history.value));
 export const redoable = computed(() => canRedo(history.value));
 
-/** Every state that undo or redo can bring back. */
-export const reachable = computed(() => history.value.states);
-
 /**
  * Changes the sheet.
  *

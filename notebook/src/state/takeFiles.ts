@@ -1,8 +1,9 @@
 import { set } from '../sheet/edits.js';
 import { type Cell, freshSheet, newId, type Settings } from '../sheet/sheet.js';
-import { demoTitle, openSheetFile } from './sheetFiles.js';
+import { demoTitle } from './demoSheet.js';
+import { openSheet } from './openSheet.js';
 import { shelve } from './shelf.js';
-import { edit, replace } from './store.js';
+import { edit } from './store.js';
 
 /** A site file or a sheet is no larger than this [bytes]; a larger JSON is refused before it is read. */
 const largestJson = 2_000_000;
@@ -23,7 +24,10 @@ export async function takeFiles(cell: Cell<'log'>, files: readonly File[]): Prom
   for (const file of json) {
     if (file.size > largestJson && log.length > 0)
       return `${file.name} is too large for a site file (${file.size} bytes).`;
-    if (await startsAsSheet(file)) return opened(file);
+    if (await startsAsSheet(file)) {
+      await openSheet(file);
+      return null;
+    }
     if (file.size > largestJson) return `${file.name} is too large for a site file (${file.size} bytes).`;
     Object.assign(change, { site: { name: file.name, text: await file.text() } });
   }
@@ -47,15 +51,6 @@ export async function takeFiles(cell: Cell<'log'>, files: readonly File[]): Prom
     return log.length > 0 && sheet.title === demoTitle ? { ...changed, title: freshSheet().title } : changed;
   });
   return told;
-}
-
-async function opened(file: File): Promise<string | null> {
-  try {
-    replace(await openSheetFile(file));
-    return null;
-  } catch (error) {
-    return `${file.name} cannot be opened: ${(error as Error).message}. What was open stays as it was.`;
-  }
 }
 
 /** Those files whose header line is that of a panel's list. */
