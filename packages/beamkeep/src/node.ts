@@ -13,6 +13,11 @@ import { threadedRows } from './threadedRows.js';
 const blockBytes = 1 << 19;
 /** Zipped bytes given to the unzipper at once: a thousandfold bomb then makes 64 MiB at a time, not all of them. */
 const sliceBytes = 1 << 16;
+/**
+ * Bytes unzipped at once: room for several slices, since each time that the room is used up the unzipper stands still
+ * until the rows before it have been read.
+ */
+const unzippedBytes = 1 << 20;
 
 /** Long logs are read on a thread of their own. */
 const elsewhere = threadedRows();
@@ -92,7 +97,7 @@ function fileBytes(path: string): AsyncIterable<Uint8Array> {
 
 /** Unzips on another thread, a slice ahead of what is being read. */
 const gunzip: Gunzip = async function* gunzip(bytes, onDamage) {
-  const unzip = createGunzip({ chunkSize: 1 << 17 });
+  const unzip = createGunzip({ chunkSize: unzippedBytes });
   let ready: Uint8Array[] = [];
   let damaged = false;
   unzip.on('data', (chunk: Uint8Array) => ready.push(chunk));
