@@ -44,4 +44,17 @@ describe('roughStretches', () => {
     expect(shaking).toEqual([]);
     expect(noise.length).toBeGreaterThan(0);
   });
+  it('takes two runs of which but one spreads both ways for no noise', () => {
+    // An hour is a run of twelve samples: by this seed the first spreads both ways. The second only loses light, as dust or what a fit leaves behind.
+    const rough = (only: (v: number) => number) => (t: number) => {
+      const v = 0.03 * normalOf(Math.floor(t / minute), 14);
+      return t < at(5) || t >= at(5, 2) ? 1 : t < at(5, 1) ? 1 + v : 1 + only(v);
+    };
+    const noiseOf = (only: (v: number) => number) => {
+      const picture = pictured(recordOf(rough(only), { days: 10 }));
+      return [roughStretches(picture).map((r) => r.twoSided), shakingOrNoise(picture).noise.length];
+    };
+    expect(noiseOf((v) => -Math.abs(v))).toEqual([[0.5], 0]);
+    expect(noiseOf((v) => v)).toEqual([[1], 1]);
+  });
 });

@@ -232,6 +232,12 @@ const swings = (r: RoughStretch): boolean =>
 /** Whether a rough stretch is a swing rather than noise: by the order of its samples, or by how they lie. */
 export const isShaking = (r: RoughStretch): boolean => swings(r) || r.shaken > 0.5;
 
+/** Share of few runs that must spread up and down alike, and rows from which they are not few. Own choice. */
+const mostAlike = 0.6;
+const manyRows = 120;
+/** Whether a stretch is noise: of two or three runs one spreads both ways by chance where a swing or dust is left over. */
+const isNoisy = (r: RoughStretch): boolean => r.twoSided >= mostAlike || r.to - r.from >= manyRows;
+
 /** Share of a beam's rough rows from which those that look shaken are: fewer are noise that swung by chance. Own choice. */
 const leastShaking = 0.15;
 
@@ -241,6 +247,6 @@ export function shakingOrNoise(picture: Picture): { readonly shaking: RoughStret
   const shaking = all.filter(isShaking);
   const rows = (of: readonly RoughStretch[]): number => of.reduce((sum, r) => sum + r.to - r.from + 1, 0);
   return rows(shaking) < leastShaking * rows(all)
-    ? { shaking: [], noise: [...all] }
-    : { shaking, noise: all.filter((r) => !isShaking(r)) };
+    ? { shaking: [], noise: all.filter(isNoisy) }
+    : { shaking, noise: all.filter((r) => !isShaking(r) && isNoisy(r)) };
 }
