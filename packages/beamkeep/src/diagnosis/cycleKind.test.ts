@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { left, pictured, recordOf } from '../../../../tests/diagnosis/kit.js';
+import { hourOf, left, pictured, recordOf } from '../../../../tests/diagnosis/kit.js';
 import { heatOfDay, lobe, typical } from '../../../../tests/diagnosis/typical.js';
 import { mayBeMovement } from './cycleKind.js';
 
@@ -7,6 +7,15 @@ describe('mayBeMovement', () => {
   it('bends the whole day', () => {
     expect(mayBeMovement(pictured(typical['building-movement']()).shape)).toBe(true);
     expect(mayBeMovement(pictured(recordOf((t) => left(lobe(0.3 * heatOfDay(t))), { days: 20 })).shape)).toBe(true);
+  });
+  it('knows a broad hump by day under noise that makes it ragged', () => {
+    const humps = recordOf((t) => 1 - 0.025 * Math.max(0, Math.sin(((hourOf(t) - 8) / 12) * Math.PI)), {
+      days: 20,
+      noise: 0.012,
+    });
+    const { shape } = pictured(humps);
+    expect(shape.raggedness).toBeGreaterThan(1.2 * shape.smoothRaggedness);
+    expect(mayBeMovement(shape)).toBe(true);
   });
   it.each(['condensation', 'process-aerosol'] as const)('is not %s', (cause) => {
     const { shape } = pictured(typical[cause]());

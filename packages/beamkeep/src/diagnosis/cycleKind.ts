@@ -1,5 +1,5 @@
 import { day } from '../columns/index.js';
-import { median, quantile } from '../statistics/index.js';
+import { median, quantile, rollingMedian } from '../statistics/index.js';
 import { middle } from './cells.js';
 import { solarHour } from './families.js';
 import type { CellParts } from './takeApart.js';
@@ -23,6 +23,8 @@ export interface DailyShape {
   readonly agreement: number;
   /** Ups and downs of a day's course over twice its swing: 1 for one smooth hump; median. */
   readonly raggedness: number;
+  /** The same with the noise of single cells taken out, by a median of three; NaN where no day then swings enough. */
+  readonly smoothRaggedness: number;
 }
 
 /** Measures the shape of a beam's days. */
@@ -32,6 +34,7 @@ export function dailyShape(view: View, parts: CellParts, least: number): DailySh
   const flat: number[] = [];
   const dark: number[] = [];
   const rag: number[] = [];
+  const smoothRag: number[] = [];
   let east = 0;
   let north = 0;
   let judged = 0;
@@ -43,6 +46,8 @@ export function dailyShape(view: View, parts: CellParts, least: number): DailySh
     if (!(swing > Math.max(least, 5 * parts.cellNoise))) continue;
     judged++;
     rag.push(ups(x) / (2 * swing));
+    const smooth = rollingMedian(x, 3);
+    smoothRag.push(ups(smooth) / (2 * (quantile(smooth, 0.97) - quantile(smooth, 0.1))));
     let level = 0;
     let present = 0;
     let deep = 0;
@@ -69,6 +74,7 @@ export function dailyShape(view: View, parts: CellParts, least: number): DailySh
     darkAt: ((Math.atan2(north, east) / (2 * Math.PI)) * 24 + 24) % 24,
     agreement: total > 0 ? Math.hypot(east, north) / total : 0,
     raggedness: median(rag),
+    smoothRaggedness: median(smoothRag),
   };
 }
 
@@ -90,6 +96,10 @@ const raggedest = 2.5;
 /** By day, one smooth hump may be shorter: the sun on a roof for some hours. Own choice. */
 const flattestByDay = 0.83;
 const smoothByDay = 1.4;
+/** Noise of single cells makes a smooth hump ragged: a broad one by day is known with the noise taken out. Own choice. */
+const flattestBroad = 0.6;
+const broadHours = 5;
+const smoothBroad = 1.25;
 
 /**
  * Whether the daily repetition may be taken for movement, so far as its shape tells: mist dips in the coldest hours and
@@ -97,8 +107,12 @@ const smoothByDay = 1.4;
  */
 export function mayBeMovement(shape: DailyShape): boolean {
   if (shape.days < 3) return true;
-  if (shape.raggedness < smoothByDay && shape.darkAt > 9.5 && shape.darkAt < 20 && shape.darkHours >= 3) {
+  const byDay = shape.darkAt > 9.5 && shape.darkAt < 20;
+  if (shape.raggedness < smoothByDay && byDay && shape.darkHours >= 3) {
     return shape.flatShare < flattestByDay;
+  }
+  if (byDay && shape.darkHours >= broadHours && shape.smoothRaggedness < smoothBroad) {
+    return shape.flatShare < flattestBroad;
   }
   return shape.flatShare < flattest && shape.darkHours >= 3.5 && shape.raggedness < raggedest;
 }

@@ -22,11 +22,14 @@ export const buildingMovement: Cause = {
   },
 };
 
+/** Share of the least change that counts which a day must be seen to swing: medians of hours cut off the crests. Own choice. */
+const seen = 0.9;
+
 function swayClaims(picture: Picture): Claim[] {
   const { slowLimit, view } = picture;
   const daily = swings(picture);
   if (daily.length === 0) return [];
-  const swaying = daily.filter((d) => d.swing >= slowLimit);
+  const swaying = daily.filter((d) => d.swing >= seen * slowLimit);
   if (swaying.length < 3 || swaying.length < 0.1 * daily.length) return [];
   const { heat } = picture;
   const typical = median(swaying.map((d) => d.swing));
