@@ -12,6 +12,12 @@ describe('slowStretches', () => {
     expect([clean?.start, clean?.restored]).toEqual([cleaning, false]);
     expect(clean?.gained).toBeCloseTo(0, 1);
   });
+  it('never tell more than all of the light, though the level began above clean air', () => {
+    const { gainedShare } =
+      slowStretches(pictured(recordOf((t) => 1.4 - (1.39 * (t - at(0))) / (at(30) - at(0)), { days: 30 })))[0] ?? {};
+    expect(gainedShare).toBeGreaterThan(0.9);
+    expect(gainedShare).toBeLessThanOrEqual(1);
+  });
   it('take a knock inside out: its loss is no dirt', () => {
     const knocked = recordOf((t) => left((0.02 * (t - at(0))) / (at(1) - at(0)) + (t < at(15, 10) ? 0 : 0.9)), {
       days: 30,

@@ -117,7 +117,8 @@ function measure(picture: Picture, from: Step | undefined, to: Step | undefined)
   const warmth = dailyRanges(view.record.temperature, x, piece * cells.width);
   const sway = Float64Array.from(sways, (s, i) => (warmth === undefined ? s : s / Math.max(warmth[i] as number, 1)));
   const swayed = quantile(sways, 0.7) > 4 * parts.cellNoise && n >= 9;
-  const base = levelOf(begin);
+  // A level above clean air has more to lose than there is clean air; no more than all of it is told.
+  const base = Math.min(1, levelOf(begin));
   return {
     start,
     end,

@@ -30,6 +30,14 @@ describe('cleaned', () => {
   });
   it('is not stated of a gain step above clean air', () =>
     expect(stated(diagnosed(recordOf((t) => (t < at(12, 9) ? 1 : 1.15), { days: 24 })), 'cleaned')).toEqual([]));
+  it('is stated of a re-aiming after a knock that found a better peak, and of a loss that came back with more', () => {
+    const better = recordOf((t) => (t < at(8, 9) ? 1 : t < at(14, 9) ? 0.85 : 1.12), { days: 24 });
+    expect(theOne(diagnosed(better), 'cleaned').start).toBe(at(14, 9));
+    const more = recordOf((t) => (t < at(14, 9) ? 1 - 0.25 * ((t - at(0)) / (at(14, 9) - at(0))) ** 2 : 1.07), {
+      days: 24,
+    });
+    expect(theOne(diagnosed(more), 'cleaned').start).toBe(at(14, 9));
+  });
   it.each(['obstruction'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'cleaned')).toEqual([]),
   );

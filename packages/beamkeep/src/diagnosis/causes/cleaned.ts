@@ -14,7 +14,7 @@ export const cleaned: Cause = {
   claims: ({ parts, view, visits, slowLimit }) =>
     parts.steps
       .filter((s) => s.loss < 0)
-      .flatMap((s) => {
+      .flatMap((s, k, ups) => {
         const at = view.trace.time[s.row] as number;
         const before = levelOf(before24(parts.left, view.loss, s.row));
         const gained = before * (levelOf(s.loss) - 1);
@@ -30,10 +30,14 @@ export const cleaned: Cause = {
           1,
           quantile(parts.cells.level.subarray(0, cellOfStep(parts.cells, view.trace.time, s)), 0.98) || 0,
         );
-        const over = before + gained - clearest - 0.04;
+        // But a re-aiming after a knock may find a better peak than there ever was, and what was lost comes back with more.
+        const last = ups[k - 1]?.row ?? 0;
+        const knocked = parts.steps.some((other) => other.loss > 0 && other.row >= last && other.row < s.row);
+        const allowed = 0.04 + comesWithMore * Math.max(0, clearest - before);
+        const over = visit !== undefined || knocked ? 0 : Math.max(0, before + gained - clearest - allowed);
         const confidence = renormalised
           ? 0.1
-          : logistic(5 * (gained / slowLimit - 0.8) + (visit === undefined ? 0 : 3)) * logistic(-80 * over);
+          : logistic(5 * (gained / slowLimit - 0.8) + (visit === undefined ? 0 : 3)) * 2 * logistic(-80 * over);
         if (confidence < 0.1) return [];
         return [
           {
@@ -47,6 +51,9 @@ export const cleaned: Cause = {
         ];
       }),
 };
+
+/** How much more than was lost may come back, as a share of the loss: own choice. */
+const comesWithMore = 0.5;
 
 /** Loss just before a step [dB]. */
 function before24(_left: Float64Array, loss: Float64Array, row: number): number {

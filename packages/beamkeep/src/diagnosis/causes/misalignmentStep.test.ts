@@ -1,5 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { at, diagnosed, left, measured, recordOf, stated, theOne } from '../../../../../tests/diagnosis/kit.js';
+import {
+  at,
+  diagnosed,
+  iso,
+  left,
+  measured,
+  recordOf,
+  siteOf,
+  stated,
+  theOne,
+} from '../../../../../tests/diagnosis/kit.js';
 import { heatOfDay, knock, lobe, typical } from '../../../../../tests/diagnosis/typical.js';
 
 describe('misalignment-step', () => {
@@ -20,6 +30,12 @@ describe('misalignment-step', () => {
     const found = theOne(diagnosed(swaying), 'misalignment-step');
     expect(found.start).toBe(knock);
     expect(measured(found, 'daily sway after over before')).toBeGreaterThan(2);
+  });
+  it('is less than likely where the reading was set anew', () => {
+    const set = siteOf({}, { visits: [{ time: iso(knock), beam: 'B1', work: 'renormalised' }] });
+    const fallen = recordOf((t) => (t < knock ? 1.1 : 1), { days: 30 });
+    expect(stated(diagnosed(fallen), 'misalignment-step')).toHaveLength(1);
+    expect(stated(diagnosed(fallen, set), 'misalignment-step')).toEqual([]);
   });
   it.each(['obstruction', 'cleaned'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'misalignment-step')).toEqual([]),

@@ -1,4 +1,4 @@
-import { day } from '../../columns/index.js';
+import { day, hour } from '../../columns/index.js';
 import type { Cause, Claim } from '../cause.js';
 import type { Picture } from '../picture.js';
 import { levelOf, lossOf } from '../view.js';
@@ -48,9 +48,10 @@ interface Standing {
 function claim(picture: Picture, { start, end, lost, loss, stays }: Standing): Claim[] {
   const sway = swayAround(picture, start);
   const deep = lost > 0.75;
+  const renormalised = picture.visits.some((v) => v.work === 'renormalised' && Math.abs(start - v.time) < 6 * hour);
   const confidence =
     logistic(5 * (lost / picture.slowLimit - 0.8) + (Number.isNaN(sway) ? 0 : Math.max(0, 2 * Math.log2(sway)))) *
-    (deep ? 0.2 : 0.95);
+    (renormalised ? 0.1 : deep ? 0.2 : 0.95);
   if (confidence < 0.1) return [];
   return [
     {
