@@ -5,6 +5,7 @@ import type { DailyShape } from './cycleKind.js';
 import type { Excursion } from './excursions.js';
 import type { Family } from './families.js';
 import type { Heat } from './heat.js';
+import type { HeldRun } from './held.js';
 import type { LocalDay } from './localDays.js';
 import type { Roughness } from './roughness.js';
 import type { Parts } from './takeApart.js';
@@ -21,6 +22,8 @@ export type Kind = 'block' | 'knock' | 'load' | 'smoke' | 'film' | 'dust' | 'lig
 export interface Picture {
   readonly view: View;
   readonly parts: Parts;
+  /** Stretches in which the reading is stuck. */
+  readonly held: readonly HeldRun[];
   /** Depth of each row below slow course and cycle, share of clean air. */
   readonly depth: Float64Array;
   readonly days: readonly LocalDay[];

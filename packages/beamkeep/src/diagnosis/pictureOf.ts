@@ -9,12 +9,25 @@ import { dailyShape, mayBeMovement } from './cycleKind.js';
 import { bounds, clearEvents, depths, type Excursion, excursionAbout, findExcursions } from './excursions.js';
 import { families } from './families.js';
 import { heatOf } from './heat.js';
+import { heldRuns } from './held.js';
+import { dayShift, fadesByDay, lastingSteps } from './lasting.js';
 import { localDays } from './localDays.js';
 import { courseNoise } from './noise.js';
 import type { Picture } from './picture.js';
 import { roughFactor, roughness } from './roughness.js';
 import { sortExcursions } from './sorting.js';
-import { between, bridge, type CellParts, leftOf, type Parts, swing, takeApart, withRows } from './takeApart.js';
+import {
+  between,
+  bridge,
+  type CellParts,
+  type Guides,
+  leftOf,
+  offCycle,
+  type Parts,
+  swing,
+  takeApart,
+  withRows,
+} from './takeApart.js';
 import { usualClimbs } from './usualClimbs.js';
 import { levelOf, tenLog, type View } from './view.js';
 
@@ -27,16 +40,17 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   const blocks = findBlocks(view);
   const shaded = new Uint8Array(view.trace.time.length);
   for (const { from, to } of blocks) shaded.fill(1, from, to);
+  const held = heldRuns(view);
+  for (const { from, to } of held) shaded.fill(1, from, to + 1);
   const first = takeApart(view, leastShare, { cycleAllowed: true, mask: shaded });
   const hourly = courseNoise(first.cells.level, view.quantum / Math.sqrt(12) / 2);
   const slowLimit = Math.max(leastShare, 3 * hourly, 1.5 * view.quantum);
   const shape = dailyShape(view, first, tenLog * slowLimit);
   const cycleAllowed = mayBeMovement(shape);
   const { cells } = first;
-  // Nothing new was learnt: the same question has the same answer.
-  const same = cycleAllowed && slowLimit === leastShare;
-  const second = same ? first : takeApart(view, slowLimit, { cycleAllowed, mask: shaded, cells });
-  const parts = withRows(view, takeApart(view, slowLimit, { cycleAllowed, mask: maskOf(view, second, shaded) }));
+  const known = knownSteps(view, first, slowLimit, { cycleAllowed, mask: shaded });
+  const second = takeApart(view, slowLimit, { cycleAllowed, mask: shaded, cells, known });
+  const parts = withRows(view, takeApart(view, slowLimit, { cycleAllowed, mask: maskOf(view, second, shaded), known }));
   const depth = depths(view, parts.left);
   const rough = roughness(view, depth);
   const raised = roughFactor(rough, depth.length);
@@ -50,6 +64,7 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   const base = {
     view,
     parts,
+    held,
     depth,
     days,
     heat: heatOf(view, parts),
@@ -66,6 +81,30 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
     slowLimit,
   };
   return { ...base, kind: sortExcursions(base) };
+}
+
+/** Steps that show from one day to the next, and the question whether others do. */
+function knownSteps(
+  view: View,
+  { cells, course, cycle }: CellParts,
+  slowLimit: number,
+  { cycleAllowed, mask }: { readonly cycleAllowed: boolean; readonly mask: Uint8Array },
+): NonNullable<Guides['known']> {
+  const { time } = view.trace;
+  const asItStands = { rows: view.loss, cells: course };
+  const off = () => ({
+    rows: offCycle(view, cells, cycle, 0, view.loss.length),
+    cells: course.map((v, c) => v - (cycle[c] as number)),
+  });
+  const series = cycleAllowed ? [off(), asItStands] : [asItStands];
+  const least = tenLog * Math.exp((median(course) || 0) / tenLog) * slowLimit;
+  const perDay = Math.round(86_400_000 / cells.width);
+  return {
+    steps: lastingSteps({ time, hidden: mask, cells, course, series }, least),
+    stands: ({ row, loss: size }) =>
+      cells.length < 2 * perDay ||
+      !fadesByDay(dayShift(course, perDay, cellAt(cells, time[row] as number), Math.sign(size)), Math.abs(size)),
+  };
 }
 
 /** Longest excursion that is looked for against its own hours rather than against the cycle [ms]. */

@@ -85,10 +85,12 @@ function isPeak(jump: Float64Array, at: number, reach: number): boolean {
   return true;
 }
 
+/** Spreads of chance that a step must stand clear of where the samples about it are all that is asked. Own choice. */
+const clearAlone = 5;
 /** Rows beside a border whose middle is asked for. */
 const beside = 4;
 
-/** Finds the samples between which the change falls; nothing when it is not sharp. */
+/** Finds the samples about a border between which the change falls; nothing when it is not sharp. */
 function sharpen(
   time: Float64Array,
   lossOf: (from: number, to: number) => Float64Array,
@@ -101,11 +103,32 @@ function sharpen(
   const from = rowAt(time, at - reach);
   const to = rowAt(time, at + reach);
   if (to - from < 6) return undefined;
-  const handful = Math.max(3, Math.min(12, Math.floor((to - from) / 6)));
   // A few rows more on either side: the change may fall next to the end of the stretch.
   const first = Math.max(0, from - beside);
   const loss = lossOf(first, Math.min(time.length, to + beside));
-  const y = loss.subarray(from - first, to - first);
+  const step = sharpChange(loss, from - first, to - first, least, clearAlone);
+  return step && { row: first + step.row, loss: step.loss };
+}
+
+/**
+ * The place where a series changes at once; nothing when it does not, or when it grew rather than jumped.
+ *
+ * @param loss the series [dB], without gaps
+ * @param from first value that is searched; a few before it may be given as well
+ * @param to the value after the last that is searched
+ * @param least smallest change that counts [dB]
+ * @param clear spreads of the difference of two handfuls that it must stand clear of
+ * @returns the first value after the change
+ */
+export function sharpChange(
+  loss: Float64Array,
+  from: number,
+  to: number,
+  least: number,
+  clear: number,
+): Step | undefined {
+  const handful = Math.max(3, Math.min(12, Math.floor((to - from) / 6)));
+  const y = loss.subarray(from, to);
   // Two constants that fit best, on values held within the quarters so that a spike does not draw the border.
   const low = Math.min(median(y.subarray(0, handful)), median(y.subarray(y.length - handful)));
   const high = Math.max(median(y.subarray(0, handful)), median(y.subarray(y.length - handful)));
@@ -132,7 +155,7 @@ function sharpen(
   const sharp = after - before;
   if (Math.abs(sharp) < Math.max(0.7 * least, sharpShare * Math.abs(wide))) return undefined;
   // The middles of two handfuls differ by chance: a step must stand clear of that.
-  if (Math.abs(sharp) < 5 * middlesBySpread * Math.sqrt(2 / handful) * spreadOfNeighbours(y)) return undefined;
+  if (Math.abs(sharp) < clear * middlesBySpread * Math.sqrt(2 / handful) * spreadOfNeighbours(y)) return undefined;
   // A steep course jumps from handful to handful as well: the lines on either side must not meet at the border.
   const apart = lineAt(y.subarray(best), -0.5) - lineAt(y.subarray(0, best), best - 0.5);
   if (Math.sign(apart) !== Math.sign(sharp) || Math.abs(apart) < Math.max(0.6 * least, linesApart * Math.abs(sharp))) {
@@ -140,8 +163,8 @@ function sharpen(
   }
   // The rows just either side must already stand at their own level: two rows may lie between.
   const inner =
-    median(loss.subarray(from - first + best + 1, from - first + best + 4)) -
-    median(loss.subarray(Math.max(0, from - first + best - 4), from - first + best - 1));
+    median(loss.subarray(from + best + 1, from + best + 4)) -
+    median(loss.subarray(Math.max(0, from + best - 4), from + best - 1));
   if (Math.abs(inner) < 0.5 * Math.abs(sharp)) return undefined;
   if (sharp > 0 && grew(y, best, before, after)) return undefined;
   return { row: from + best, loss: sharp };
@@ -192,7 +215,7 @@ const spreadOfNeighbours = (y: Float64Array): number => {
 };
 
 /** Steps a few rows apart are one. */
-function merge(steps: Step[]): Step[] {
+export function merge(steps: readonly Step[]): Step[] {
   const merged: Step[] = [];
   for (const step of steps) {
     const last = merged.at(-1);

@@ -43,6 +43,8 @@ export interface Guides {
   readonly cells?: Cells;
   /** Rows that belong to events (1): seen neither by the slow course nor by the cycle. */
   readonly mask?: Uint8Array;
+  /** Steps that are known already, and whether one that is found beside them may stand. */
+  readonly known?: { readonly steps: readonly Step[]; readonly stands: (step: Step) => boolean };
   /** False when the daily repetition is no movement, so that it must stay in what is left. */
   readonly cycleAllowed: boolean;
 }
@@ -72,14 +74,16 @@ export function takeApart(view: View, leastStep: number, guides: Guides): CellPa
   // Without a cycle the second round would only say the first again.
   for (let round = 0; round < (guides.cycleAllowed ? 3 : 1); round++) {
     if (guides.cycleAllowed) {
-      const daily = dailyCycle(cells, minus(course, slow), cellNoise);
+      const even = evened(slow, bordersOf(cells, trace.time, steps), dayCells >> 1);
+      const daily = dailyCycle(cells, minus(course, even), cellNoise);
       cycle = daily.loss;
       fitted = daily.fitted;
     }
     const flat = minus(course, cycle);
     const rowsLeft = (from: number, to: number) => offCycle(view, cells, cycle, from, to);
     const leastDecibels = tenLog * perDb * leastStep;
-    steps = findSteps(trace.time, rowsLeft, cells, flat, leastDecibels, swayAbout(cells, cycle));
+    const found = findSteps(trace.time, rowsLeft, cells, flat, leastDecibels, swayAbout(cells, cycle));
+    steps = guides.known === undefined ? found : joined(trace.time, guides.known, found);
     slow = slowCourse(cells, flat, trace.time, steps, brief ? undefined : dayCells);
   }
   return { cells, course, slow, cycle, cycleFitted: fitted, steps, cellNoise };
@@ -91,6 +95,28 @@ export const withRows = (view: View, parts: CellParts): Parts => ({
   left: leftOf(view, parts),
   offCycle: offCycle(view, parts.cells, parts.cycle, 0, view.loss.length),
 });
+
+/** Time within which what is found by the hours and known by the samples is one step [ms]: what was knocked may slip on. */
+const slips = 12 * hour;
+
+/** The steps that are known, and what was found beside them. */
+const joined = (
+  time: Float64Array,
+  { steps: known, stands }: NonNullable<Guides['known']>,
+  found: readonly Step[],
+): Step[] =>
+  [
+    ...known,
+    ...found.filter(
+      (f) =>
+        stands(f) &&
+        known.every(
+          (k) =>
+            Math.sign(k.loss) !== Math.sign(f.loss) ||
+            Math.abs((time[k.row] as number) - (time[f.row] as number)) > slips,
+        ),
+    ),
+  ].sort((a, b) => a.row - b.row);
 
 /** Swing of the daily cycle in the day about each cell [dB]. */
 function swayAbout(cells: Cells, cycle: Float64Array): Float64Array {
@@ -133,7 +159,7 @@ function slowCourse(
   window: number | undefined,
 ): Float64Array {
   const slow = new Float64Array(cells.length);
-  const borders = [0, ...steps.map((s) => cellOfStep(cells, time, s)), cells.length];
+  const borders = bordersOf(cells, time, steps);
   for (let k = 0; k + 1 < borders.length; k++) {
     const from = borders[k] as number;
     const to = borders[k + 1] as number;
@@ -145,6 +171,32 @@ function slowCourse(
     slow.set(middle, from);
   }
   return slow;
+}
+
+/** First cells of the pieces between steps, and the number of cells. */
+const bordersOf = (cells: Cells, time: Float64Array, steps: readonly Step[]): number[] => [
+  0,
+  ...steps.map((s) => cellOfStep(cells, time, s)),
+  cells.length,
+];
+
+/**
+ * A slow course without the stairs that a day's median cuts into a slope which sways: mean of the day about each cell,
+ * as far to one side as to the other and never across a border.
+ */
+function evened(slow: Float64Array, borders: readonly number[], half: number): Float64Array {
+  const sum = new Float64Array(slow.length + 1);
+  for (let c = 0; c < slow.length; c++) sum[c + 1] = (sum[c] as number) + (slow[c] as number);
+  const even = new Float64Array(slow.length);
+  for (let k = 0; k + 1 < borders.length; k++) {
+    const from = borders[k] as number;
+    const to = borders[k + 1] as number;
+    for (let c = from; c < to; c++) {
+      const reach = Math.min(half, c - from, to - 1 - c);
+      even[c] = ((sum[c + reach + 1] as number) - (sum[c - reach] as number)) / (2 * reach + 1);
+    }
+  }
+  return even;
 }
 
 /** Fills missing values with the nearest known one before, or after; `otherwise` when there is none at all. */
@@ -168,7 +220,7 @@ const placeOf = (time: number, until: number, start: number, width: number): num
   ((time + until) / 2 - start) / width - 0.5;
 
 /** The loss of rows `from` to `to` (excluded) with the cycle taken off, straight between middles of cells. */
-function offCycle(
+export function offCycle(
   { trace, loss }: View,
   { start, width, length: cells }: Cells,
   cycle: Float64Array,

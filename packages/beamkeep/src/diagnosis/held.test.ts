@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import { at, hourOf, recordOf, viewed } from '../../../../tests/diagnosis/kit.js';
+import { heldRuns } from './held.js';
+
+const holding = (from: number, to: number, quantum = 0) => {
+  const record = recordOf(() => 0.9, { days: 4, quantum, noise: 0.002 });
+  const { time, level, low, high } = record.trace;
+  for (let i = 0; i < time.length; i++) {
+    if ((time[i] as number) < from || (time[i] as number) > to) continue;
+    level[i] = 0.875;
+    low[i] = 0.875;
+    high[i] = 0.875;
+  }
+  return viewed(record);
+};
+
+describe('heldRuns', () => {
+  it('are rows of one value, from the first to the last', () => {
+    const view = holding(at(1), at(1, 6));
+    const [run, ...others] = heldRuns(view);
+    expect(others).toEqual([]);
+    expect([view.trace.time[run?.from ?? 0], view.trace.time[run?.to ?? 0]]).toEqual([at(1), at(1, 6)]);
+    expect(run?.samples).toBe(73);
+    expect(run?.usual).toBe(1);
+  });
+  it('are none where the scale itself holds values as long', () => {
+    const coarse = recordOf((t) => 0.85 + 0.03 * Math.cos((hourOf(t) / 3) * Math.PI), { days: 4, quantum: 0.1 });
+    expect(heldRuns(viewed(coarse))).toEqual([]);
+  });
+  it('are none of fewer samples than tell', () => expect(heldRuns(holding(at(1), at(1, 2)))).toEqual([]));
+});
