@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { numbersTable } from './build/numbersTable.js';
 import { offline } from './build/offline.js';
 
 const source = fileURLToPath(new URL('../packages/beamkeep/src/', import.meta.url));
@@ -22,6 +23,9 @@ export default defineConfig({
   worker: { format: 'es' },
   build: {
     target: 'es2022',
+    rolldownOptions: {
+      input: ['index.html', 'numbers.html'].map((name) => fileURLToPath(new URL(name, import.meta.url))),
+    },
     // light-dark() must stay: the plots ask for the colours of either theme through it.
     cssTarget: ['chrome123', 'firefox120', 'safari17.5'],
     // Everything is a file of its own: a strict policy knows no data: fonts or scripts.
@@ -30,5 +34,5 @@ export default defineConfig({
     // The plotting library is one file of 4.8 MB that is fetched after the first paint.
     chunkSizeWarningLimit: 5000,
   },
-  plugins: [offline()],
+  plugins: [numbersTable(), offline()],
 });

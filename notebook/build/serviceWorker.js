@@ -36,7 +36,7 @@ async function page(request) {
     return await fetch(request);
   } catch {
     const cache = await caches.open(store);
-    return (await cache.match('./')) ?? Response.error();
+    return (await cache.match(request, { ignoreSearch: true })) ?? (await cache.match('./')) ?? Response.error();
   }
 }
 

@@ -32,7 +32,10 @@ export function App() {
       <footer>
         <p>
           beamkeep explains; it does not decide. A smoke alarm is answered as a smoke alarm. Nothing on this page is
-          sent anywhere.
+          sent anywhere.{' '}
+          <a href="./numbers.html" target="_blank" rel="noopener" data-screen>
+            Where the numbers come from
+          </a>
         </p>
       </footer>
     </>

@@ -59,6 +59,23 @@ describe('for everyone', () => {
     await close();
   });
 
+  it.each(['light', 'dark'] as const)(
+    'leads to where the numbers come from, on a page for everyone: %s',
+    async (colorScheme) => {
+      const { page, requests, close } = await openSmall(here, { colorScheme, viewport: { width: 400, height: 900 } });
+      const [numbers] = await Promise.all([
+        page.waitForEvent('popup'),
+        page.getByRole('link', { name: 'Where the numbers come from' }).click(),
+      ]);
+      expect(await numbers.getByRole('heading', { level: 1 }).textContent()).toBe('Where the numbers come from');
+      expect(await numbers.getByRole('row', { name: 'halfPowerLoss' }).textContent()).toContain('10 log10(2)');
+      expect(await violations(numbers)).toEqual([]);
+      expect(await numbers.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(400);
+      expect(requests.filter((url) => !url.startsWith(here.url))).toEqual([]);
+      await close();
+    },
+  );
+
   it('every plot has a sentence', async () => {
     const { page, close } = await openSmall(here);
     for (const plot of await page.locator('.plot').all())

@@ -109,6 +109,28 @@ describe('what the library needs', () => {
     expect(Object.keys((await manifestOf(library)).dependencies ?? {}).sort()).toEqual([...packages].sort());
   });
 
+  it.each([
+    ['packages/beamkeep', 'dependencies'],
+    ['packages/cli', 'dependencies'],
+    ['notebook', 'devDependencies'],
+  ] as const)(
+    '%s tells of each package what it is for, why this one, its size and when it was released',
+    async (folder, kind) => {
+      const { [kind]: needed = {} } = await manifestOf(join(root, folder));
+      const page = await readFile(join(root, folder, 'README.md'), 'utf8');
+      const words = '[^|]*\\w+[^|]*';
+      const told = [
+        ...page.matchAll(
+          new RegExp(`^\\| (\\S+) (\\S+) \\|${words}\\|${words}\\|[^|]*\\d kB[^|]*\\| 20\\d\\d-\\d\\d \\|$`, 'gm'),
+        ),
+      ];
+      const others = Object.entries(needed).filter(([name]) => name !== 'beamkeep');
+      expect(told.map(([, name, version]) => `${name} ${version}`).sort()).toEqual(
+        others.map(([name, version]) => `${name} ${version}`).sort(),
+      );
+    },
+  );
+
   it('allows everyone to use it: licences without conditions on the whole', async () => {
     const folders = await neededFolders();
     const licences = await Promise.all(

@@ -16,6 +16,7 @@ export interface Manifest {
   readonly license?: string;
   readonly exports?: Readonly<Record<string, unknown>>;
   readonly dependencies?: Readonly<Record<string, string>>;
+  readonly devDependencies?: Readonly<Record<string, string>>;
   readonly optionalDependencies?: Readonly<Record<string, string>>;
 }
 
