@@ -5,8 +5,9 @@ const irradiance = (r: number, w: number) => Math.exp((-2 * r * r) / (w * w));
 
 describe('spotWidths', () => {
   it('each width stands where its name says', () => {
-    const { halfPowerHalfWidth, radiusAtInverseE, standardDeviation } = spotWidths(3);
+    const { halfPowerHalfWidth, fullWidthHalfMaximum, radiusAtInverseE, standardDeviation } = spotWidths(3);
     expect(irradiance(halfPowerHalfWidth, 3)).toBeCloseTo(0.5, 12);
+    expect(irradiance(fullWidthHalfMaximum / 2, 3)).toBeCloseTo(0.5, 12);
     expect(irradiance(radiusAtInverseE, 3)).toBeCloseTo(1 / Math.E, 12);
     expect(irradiance(standardDeviation, 3)).toBeCloseTo(Math.exp(-0.5), 12);
   });

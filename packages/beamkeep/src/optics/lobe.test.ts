@@ -59,4 +59,6 @@ describe('pointingLoss', () => {
       { seed: 89 },
     );
   });
+  it('says what must change, of the half-angle that it works with', () =>
+    expect(() => pointingLoss(0.1, -4)).toThrow('half-angle -2 must be above 0'));
 });

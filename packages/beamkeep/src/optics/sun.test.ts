@@ -27,6 +27,18 @@ describe('sunPosition', () => {
       { seed: 93 },
     );
   });
+  it('Saemundsson, Sky and Telescope 72, 70, 1986 (from memory), in arc minutes: the lift of a sun that stands h degrees high', () => {
+    const lift = (h: number) => 1.02 / Math.tan(((h + 10.3 / (h + 5.11)) * Math.PI) / 180);
+    const morning = Float64Array.from({ length: 48 }, (_, i) => Date.UTC(2027, 5, 21, 5, 5) + (i * hour) / 6);
+    const { elevation, refracted } = sunPositions(morning, 41.1, -8.6);
+    const up = Array.from(elevation.keys()).filter((i) => (elevation[i] ?? -1) >= 0);
+    expect(elevation[up[0] ?? -1]).toBeLessThan(3);
+    expect(up.length).toBeGreaterThan(40);
+    for (const i of up) {
+      const [h, seen] = [elevation[i] as number, refracted[i] as number];
+      expect(Math.abs(60 * (seen - h) - lift(h)), `${h} degrees`).toBeLessThan(0.1);
+    }
+  });
   it('at the equinox at noon on the prime meridian it stands as high as the latitude leaves', () => {
     // equinox of 20 March 2027, 20:25 UTC: the declination at noon is -0.14 degrees
     for (const lat of [60, 20, -45]) {
@@ -49,6 +61,10 @@ describe('angleToSun', () => {
     expect(angleToSun({ azimuth: 180, elevation: 30 }, 180, 0)).toBeCloseTo(30, 12);
     expect(angleToSun({ azimuth: 10, elevation: 0 }, 350, 0)).toBeCloseTo(20, 12);
     expect(angleToSun({ azimuth: 300, elevation: -20 }, 120, 20)).toBeCloseTo(180, 5);
+  });
+  it('a quarter turn apart and both as high: the cosine is the square of the sine of the height', () => {
+    expect(angleToSun({ azimuth: 90, elevation: 30 }, 0, 30)).toBeCloseTo((Math.acos(0.25) * 180) / Math.PI, 10);
+    expect(angleToSun({ azimuth: 90, elevation: 60 }, 180, 60)).toBeCloseTo((Math.acos(0.75) * 180) / Math.PI, 10);
   });
   it('law: never less than the difference of the heights', () => {
     const elevation = fc.double({ min: -90, max: 90, noNaN: true });

@@ -140,6 +140,52 @@ describe('alarmGrid', () => {
     expect(counts(counter.result(60_000).alarms)[axes.alarms.thresholds.indexOf(35)]).toEqual([1, 1, 1, 1, 1]);
   });
 
+  it('of a log on change, the time observed goes on to where the log ends, and is never taken back', () => {
+    const seconds = (until: number, how: typeof regular | typeof onChange = onChange) => {
+      const counter = alarmGrid(beam, axes, how);
+      counter.feed(0, 1);
+      counter.feed(4_000, 40);
+      return counter.result(until).years * 365.25 * 86_400;
+    };
+    expect(seconds(60_000)).toBeCloseTo(60, 9);
+    expect(seconds(4_000)).toBeCloseTo(4, 9);
+    expect(seconds(1_000)).toBeCloseTo(4, 9);
+    expect(seconds(60_000, regular)).toBeCloseTo(4, 9);
+  });
+
+  describe('a blocked beam', () => {
+    const every = (obscuration: number, from: number, to: number): Sample[] =>
+      Array.from({ length: to - from + 1 }, (_, i) => [from + i, obscuration]);
+    const none = axes.alarms.thresholds.map(() => [0, 0, 0, 0, 0]);
+    const each = (row: readonly number[]) => axes.faults.thresholds.map(() => row);
+
+    it('held in a log on change is a fault and no alarm, whether a line follows or the log ends', () => {
+      const samples: Sample[] = [
+        [0, 1],
+        [5, 95],
+      ];
+      const followed = gridOf([...samples, [60, 1]], onChange);
+      const counter = alarmGrid(beam, axes, onChange);
+      for (const [seconds, obscuration] of samples) counter.feed(seconds * 1000, obscuration);
+      for (const { alarms, faults } of [followed, counter.result(60_000)]) {
+        expect(counts(alarms)).toEqual(none);
+        expect(counts(faults)).toEqual(each([1, 1, 1]));
+      }
+    });
+
+    it('is any other loss after a gap, for nobody knows that it stayed: fire', () => {
+      const { alarms, faults } = gridOf([[0, 1], ...every(95, 1, 3), ...every(95, 103, 123)]);
+      expect(counts(alarms)).toEqual(axes.alarms.thresholds.map(() => [1, 1, 1, 1, 0]));
+      expect(counts(faults)).toEqual(each([1, 0, 0]));
+    });
+
+    it('that was told as a fault before the gap stays one', () => {
+      const { alarms, faults } = gridOf([[0, 1], ...every(95, 1, 11), ...every(95, 111, 131)]);
+      expect(counts(alarms)).toEqual(none);
+      expect(counts(faults)).toEqual(each([1, 1, 1]));
+    });
+  });
+
   it('knows no rate without time', () => {
     const [[cell] = []] = alarmGrid(beam, axes, regular).result().alarms.cells;
     expect(cell).toEqual({ count: 0, perYear: Number.NaN, low: Number.NaN, high: Number.NaN });
@@ -151,7 +197,13 @@ describe('alarmGrid', () => {
     [{ thresholds: [0, 20], delays: [1] }],
     [{ thresholds: [20], delays: [2, 1] }],
     [{ thresholds: [20], delays: [-1] }],
+    [{ thresholds: [20, 20], delays: [1] }],
+    [{ thresholds: [20, 101], delays: [1] }],
+    [{ thresholds: [20], delays: [0, Number.POSITIVE_INFINITY] }],
   ])('refuses the axes %j', (alarms) =>
     expect(() => alarmGrid(beam, { ...axes, alarms }, regular)).toThrow(/of alarms must rise/),
   );
+
+  it('takes a threshold of all light', () =>
+    expect(alarmGrid(beam, { ...axes, faults: { thresholds: [100], delays: [0] } }, regular).result().years).toBe(0));
 });

@@ -474,3 +474,35 @@ describe('law', () => {
       seeded,
     ));
 });
+
+describe('the limit of compensation in a log on change', () => {
+  const changes = (atLimitAgain: boolean, until: number) => {
+    const told: Change[] = [];
+    const beam = responder(usual, onChange, (change) => told.push(change));
+    beam.feed(0, 2);
+    beam.feed(5000, 2, true);
+    beam.feed(12_000, 3, atLimitAgain);
+    beam.advance(until);
+    return told;
+  };
+  it('is a fault exactly when it was held for the fault delay', () => {
+    expect(changes(true, 14_999)).toHaveLength(1);
+    expect(changes(true, 15_000)).toEqual([
+      { time: 0, state: 'normal', since: 0 },
+      { time: 15_000, state: 'fault', since: 5000, fault: 'compensation-limit' },
+    ]);
+    expect(changes(true, 99_000)).toHaveLength(2);
+  });
+  it('is none where it was left in time', () => expect(changes(false, 99_000)).toHaveLength(1));
+});
+
+describe('several resets', () => {
+  it('each end a fire of their own', () =>
+    expect(
+      told(
+        [...hold(40, 0, 20), ...hold(2, 21, 40), ...hold(40, 41, 60), ...hold(2, 61, 90)],
+        {},
+        { resets: [30_000, 70_000] },
+      ),
+    ).toBe('0 normal, 10 fire, 30 normal, 51 fire, 70 normal'));
+});
