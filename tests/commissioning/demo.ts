@@ -35,13 +35,8 @@ export async function dayRecord(changes: object = {}, diagnosis?: DiagnosisJson)
   return record(parseDay(day, 'day.json'), await depot(), { log, text }, made, diagnosis);
 }
 
-let known: ReturnType<typeof dayRecord> | undefined;
-
-/** The record of the day as it is, made once for all tests of a file. */
-export const demoRecord = () => {
-  known ??= dayRecord();
-  return known;
-};
+/** The record of the day as it is. */
+export const demoRecord = () => dayRecord();
 
 /** The record of a day on which nothing was written down. */
 export async function emptyRecord() {

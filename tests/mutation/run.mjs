@@ -5,10 +5,10 @@
 //   npm run mutate -- optics/lobe.ts    one file
 //   npm run mutate -- optics --survivors   and lists what no test noticed, by file and line
 //
-// Only what changed since the last run is tried again, and what a run has done is kept file by file: it may be stopped
+// Only what changed since the last run is tried again, and what a run has done is kept every few files: it may be stopped
 // and goes on where it was. A room takes minutes; the process steps back for others.
 import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { setPriority } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { filesOf, floor, mutatedRooms } from './rooms.mjs';
@@ -21,23 +21,39 @@ setPriority(10);
 process.chdir(root);
 const scores = rooms.map((room) => {
   const files = filesOf(room).filter((file) => only.length === 0 || only.some((name) => file.endsWith(`/src/${name}`)));
-  const broken = files.filter((file) => {
+  const broken = handfuls(files).filter((some) => {
     const { status } = spawnSync(
       'npx',
       ['stryker', 'run', 'tests/mutation/stryker.config.mjs', '--logLevel', 'error'],
       {
-        env: { ...process.env, MUTATED_ROOM: room, MUTATED_FILE: file },
+        env: { ...process.env, MUTATED_ROOM: room, MUTATED_FILES: some.join(',') },
         stdio: 'inherit',
       },
     );
-    if (status === 0) console.log(`        ${file}: ${counted(scoreOf(room, file))}`);
+    if (status === 0) for (const file of some) console.log(`        ${file}: ${counted(scoreOf(room, file))}`);
     return status !== 0;
   });
-  const score = broken.length === 0 ? scoreOf(room) : { room, failed: broken };
+  const score = broken.length === 0 ? scoreOf(room) : { room, failed: broken.flat() };
   console.log(told(score));
   return score;
 });
 process.exitCode = scores.some(({ share, failed }) => failed || share < floor) ? 1 : 0;
+
+/** Files to be changed in one run: so many that learning what each test comes by is worth it, so few that little is lost. */
+function handfuls(files, mostBytes = 40_000) {
+  const all = [];
+  let left = 0;
+  for (const file of files) {
+    const { size } = statSync(file);
+    left -= size;
+    if (left >= 0) all.at(-1).push(file);
+    else {
+      all.push([file]);
+      left = mostBytes - size;
+    }
+  }
+  return all;
+}
 
 /** Rooms and options of the command line. */
 function asked(args) {
