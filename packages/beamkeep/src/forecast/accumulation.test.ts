@@ -5,7 +5,7 @@ import type { DailyLoss } from './dailyLoss.js';
 import { readings } from './readings.js';
 import { evenWeek } from './soilingWeek.js';
 
-const law: Law = { shape: { kind: 'steady' }, wander: 0.3, memory: 5, burst: 0.02, noise: 0.01 };
+const law: Law = { shape: { kind: 'steady' }, wander: 0.3, memory: 5, burst: 0.5, noise: 0.01 };
 const losses = [0.02, 0.05, 0.06, 0.1, 0.13, 0.13, 0.17, 0.2, 0.26, 0.27];
 const days: DailyLoss[] = losses.map((loss, row) => ({ at: row + (row > 4 ? 2 : 0), loss, run: 0 })); // two days missing
 
@@ -33,7 +33,7 @@ function plainFit({ wander, memory, burst, noise }: Law, of: readonly DailyLoss[
         for (const b of steps.slice(0, j + 1))
           sum +=
             a.length * b.length * pilot ** 2 * (1 + wander ** 2 * Math.exp(-Math.abs(a.from - b.from) / memory)) +
-            (a === b ? a.length * pilot * burst : 0);
+            (a === b ? a.length * pilot ** 2 * burst : 0);
       covariance.set(i, j, sum);
       covariance.set(j, i, sum);
     }

@@ -12,7 +12,7 @@ import type { ClockedReadings } from './readings.js';
  *     gain of a day = rate · shape(loss) · (1 + wander) + bursts     days counted by the soiling clock
  *     shape         = 1, or falling to 0 at a ceiling (dust comes off as fast as it settles), or rising with the loss
  *     wander        = weeks dirtier than others, forgotten over `memory` days
- *     bursts        = dirt that comes now and then, in lumps of about `burst` dB
+ *     bursts        = days that differ, and dirt that comes now and then, in lumps of what `burst` days bring
  *     reading       = loss + noise of a daily median
  *
  * Given a law all is linear and normal, and one pass of a Kalman filter gives the likelihood of the readings and what
@@ -39,7 +39,7 @@ export interface Law {
   readonly wander: number;
   /** Days after which a dirtier spell is forgotten [days]. */
   readonly memory: number;
-  /** Size of a lump [dB]; 0: no bursts. */
+  /** Size of a lump, as days of the usual growth [days]; 0: no bursts. */
   readonly burst: number;
   /** Spread of a daily reading [dB]. */
   readonly noise: number;
@@ -107,7 +107,7 @@ export function explanation(law: Law, readings: ClockedReadings, pace = paceOf(l
   const { days, pilot } = readings;
   const noise = law.noise ** 2;
   const unrest = (law.wander * pilot) ** 2;
-  const lumps = pilot * law.burst;
+  const lumps = pilot ** 2 * law.burst;
   let loss = days[0]?.loss ?? 0;
   let departure = 0;
   let rate = pilot;

@@ -56,7 +56,7 @@ function firstPassage(law: WeighedLaw, readings: ClockedReadings, course: Course
     const work = clock(from + after + stride) - clock(from + after);
     const shape = relativeRate(law.shape, Math.max(0, loss - ground)) / law.scale;
     const mean = work * shape * Math.max(0, rate + departure);
-    const gain = mean > 0 && law.burst > 0 ? draw.gamma(mean, work * pilot * law.burst) : mean;
+    const gain = mean > 0 && law.burst > 0 ? draw.gamma(mean, work * pilot ** 2 * law.burst) : mean;
     if (loss + gain >= level) return after + (stride * (level - loss)) / gain;
     loss += gain;
     departure = departure * kept + renewed * draw.normal();

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { day } from '../columns/index.js';
+import { median } from '../statistics/index.js';
 import { draws } from './draws.js';
 import { type ForecastInput, forecastMargin } from './forecastMargin.js';
 
@@ -113,6 +114,54 @@ describe('forecastMargin', () => {
     const obscured = 39 + (40 * (0.35 - (1 - 10 ** (-loss / 10)))) / (1 - 10 ** (-loss / 10));
     expect(days(forecast?.low)).toBeLessThan(obscured);
     expect(days(forecast?.high)).toBeGreaterThan(steady);
+  });
+  it('law: twice the dirt towards twice the margin gives the same day', () => {
+    const thin = forecastMargin(
+      noons(40, (at) => 0.01 * at, { beam: { alarmThreshold: 35, compensation: { limitDecibels: 1 } } }),
+    );
+    const thick = forecastMargin(
+      noons(40, (at) => 0.02 * at, { beam: { alarmThreshold: 35, compensation: { limitDecibels: 2 } } }),
+    );
+    expect(Math.abs(days(thick?.median) - days(thin?.median)) / (days(thin?.median) - 39)).toBeLessThan(0.1);
+  });
+  it('law: dirt at half the pace over twice the days leaves twice the time', () => {
+    const short = forecastMargin(noons(40, (at) => 0.03 * at));
+    const long = forecastMargin(noons(80, (at) => 0.015 * at));
+    const left = (forecast: typeof short, end: number): number => days(forecast?.median) - end;
+    expect(left(long, 80) / left(short, 40)).toBeGreaterThan(1.8);
+    expect(left(long, 80) / left(short, 40)).toBeLessThan(2.2);
+  });
+  it('law: the longer the record of uneven dirt, the narrower the interval for the time left', () => {
+    const spread = (length: number, seed: number): number => {
+      const draw = draws(seed);
+      const gains = Array.from({ length }, () => Math.exp(0.6 * draw.normal()));
+      const all = gains.reduce((sum, gain) => sum + gain, 0);
+      let loss = 0;
+      const uneven = gains.map((gain) => (loss += (1.1 * gain) / all)); // each record ends with as much used
+      const forecast = forecastMargin(noons(length, (at) => uneven[at] as number));
+      return ((forecast?.high ?? Number.POSITIVE_INFINITY) - (forecast?.low ?? Number.NaN)) / day / length;
+    };
+    const usual = (length: number): number =>
+      median(Float64Array.from([1, 2, 3, 4, 5, 6, 7], (k) => spread(length, 31 * k)));
+    expect(usual(160)).toBeLessThan(0.7 * usual(20));
+  });
+  it('law: of uneven dirt by either law, most true days lie between low and high', () => {
+    for (const obscured of [false, true]) {
+      let inside = 0;
+      for (let seed = 1; seed <= 20; seed++) {
+        const draw = draws(seed);
+        let grown = 0;
+        const course = Array.from({ length: 400 }, () => {
+          grown += (obscured ? 0.0035 : 0.0187) * Math.exp(0.5 * draw.normal() - 0.125);
+          return obscured ? -10 * Math.log10(1 - Math.min(0.99, grown)) : grown;
+        });
+        const reached = course.findIndex((loss) => loss >= 1.871);
+        const forecast = forecastMargin(noons(50, (at) => course[at] as number));
+        if (days(forecast?.low) <= reached + 1 && (forecast?.high === null || days(forecast?.high) >= reached))
+          inside++;
+      }
+      expect(inside).toBeGreaterThanOrEqual(14); // 16 of 20 asked for, less one spread of a count
+    }
   });
   it('law: the faster the dirt, the sooner the day', () => {
     const slope = fc.double({ min: 0.01, max: 0.035, noNaN: true });

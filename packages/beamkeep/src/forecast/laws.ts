@@ -22,13 +22,13 @@ const ceilings = [1.03, 1.05, 1.08, 1.11, 1.15, 1.2, 1.27, 1.36, 1.48, 1.65, 1.9
 const ceilingBelief = 0.15 / Math.log(5); // even in the logarithm of the ceiling: a far one is as likely as a near one
 /**
  * Neither physics nor measurement has settled whether dB or obscuration grow steadily, and the days themselves often do
- * not: believing in both costs a beam of the one kind little and saves a beam of the other. Grains that block light each for
- * themselves speak for dB, and it has most of the belief.
+ * not: both have the same belief, and only the readings part them. Where they do not, the forecast lies between the two
+ * and its interval holds both. The shares are of own choice.
  */
 const dirtShapes = (most: number): Beliefs<Shape> => [
-  [{ kind: 'steady' }, 0.65],
-  [{ kind: 'obscuration', share: 0.5 }, 0.08],
-  [{ kind: 'obscuration', share: 1 }, 0.12],
+  [{ kind: 'steady' }, 0.36],
+  [{ kind: 'obscuration', share: 0.5 }, 0.13],
+  [{ kind: 'obscuration', share: 1 }, 0.36],
   ...ceilings.map(
     (times, k) =>
       [{ kind: 'ceiling', at: times * most }, ceilingBelief * Math.log(times / (ceilings[k - 1] ?? 1))] as const,
@@ -45,17 +45,24 @@ const wanders: Beliefs<number> = [
   [0.45, 0.15],
 ];
 const memories = [3, 15]; // days
+/** Lumps as days of the usual growth [days]: up to 1 the days merely differ, above it dirt comes now and then. Own choice. */
 const bursts: Beliefs<number> = [
-  [0, 0.2],
-  [0.001, 0.15],
-  [0.005, 0.2],
-  [0.03, 0.15],
-  [0.12, 0.15],
-  [0.5, 0.15],
+  [0, 0.1],
+  [0.03, 0.12],
+  [0.1, 0.16],
+  [0.3, 0.18],
+  [1, 0.16],
+  [3, 0.14],
+  [10, 0.14],
 ];
 
 /** Laws of less belief than this change no forecast. */
 const leastWeight = 1e-4;
+/** Manners of less belief than this under each of a few shapes are not tried with the others. */
+const leastManner = 2e-3;
+
+/** How dirt gathers apart from its shape, and how it is read. */
+type Manner = Omit<Law, 'shape'>;
 
 /**
  * Every law of the family with its share of belief, those of next to none left out.
@@ -64,19 +71,15 @@ const leastWeight = 1e-4;
  */
 export function weighedLaws(readings: ClockedReadings, creeping: boolean): WeighedLaw[] {
   const shapes = creeping ? creepShapes : dirtShapes(readings.soil.reduce((most, soil) => Math.max(most, soil), 0));
-  const noises = possibleNoises(readings);
-  const candidates: { law: Law; explained: Explanation; score: number }[] = [];
-  for (const [shape, p] of shapes) {
+  const manners = likelyManners(readings, shapes);
+  const candidates = shapes.flatMap(([shape, belief]) => {
     const pace = paceOf(shape, readings);
-    for (const [wander, q] of wanders)
-      for (const [burst, r] of bursts)
-        for (const memory of memories)
-          for (const noise of noises) {
-            const law = { shape, wander, memory, burst, noise };
-            const explained = explanation(law, readings, pace);
-            candidates.push({ law, explained, score: explained.fit + Math.log(p * q * r) });
-          }
-  }
+    return manners.map(([manner, share]) => {
+      const law = { shape, ...manner };
+      const explained = explanation(law, readings, pace);
+      return { law, explained, score: explained.fit + Math.log(belief * share) };
+    });
+  });
   const best = candidates.reduce((most, { score }) => Math.max(most, score), Number.NEGATIVE_INFINITY);
   const believed = candidates.filter(({ score }) => score - best > Math.log(leastWeight));
   const total = believed.reduce((sum, { score }) => sum + Math.exp(score - best), 0);
@@ -87,12 +90,42 @@ export function weighedLaws(readings: ClockedReadings, creeping: boolean): Weigh
   }));
 }
 
-/** What the spread of a reading may be: most of what days differ by, or half of it; all of it where bursts hide it. */
+/** Places in the list of shapes that lie far apart: steady in dB, steady in obscuration, a ceiling not far off. */
+const farApart = [0, 2, 8];
+
+/** Manners that explain the readings well under one at least of a few shapes that lie far apart. */
+function likelyManners(readings: ClockedReadings, shapes: Beliefs<Shape>): Beliefs<Manner> {
+  const manners = allManners(readings);
+  const kept = new Set<number>();
+  for (const row of farApart) {
+    const shape = shapes[row]?.[0];
+    if (shape === undefined) continue;
+    const pace = paceOf(shape, readings);
+    const scores = manners.map(
+      ([manner, share]) => explanation({ shape, ...manner }, readings, pace).fit + Math.log(share),
+    );
+    const best = scores.reduce((most, score) => Math.max(most, score), Number.NEGATIVE_INFINITY);
+    for (const [k, score] of scores.entries()) if (score - best > Math.log(leastManner)) kept.add(k);
+  }
+  return manners.filter((_, k) => kept.has(k));
+}
+
+function allManners(readings: Readings): Beliefs<Manner> {
+  const noises = possibleNoises(readings);
+  const manners: [Manner, number][] = [];
+  for (const [wander, q] of wanders)
+    for (const [burst, r] of bursts)
+      for (const memory of memories)
+        for (const noise of noises) manners.push([{ wander, memory, burst, noise }, q * r]);
+  return manners;
+}
+
+/** What the spread of a reading may be: what days differ by, or a part of it where the dirt differs; more where bursts hide it. */
 function possibleNoises({ days }: Readings): number[] {
   const usual = dailyNoise(days);
   const steps = dailySteps(days);
   const whole = Math.sqrt(steps.reduce((sum, step) => sum + step * step, 0) / steps.length / 2);
-  return [0.5 * usual, usual, ...(whole > 1.5 * usual ? [whole] : [])];
+  return [0.2 * usual, 0.5 * usual, usual, ...(whole > 1.5 * usual ? [whole] : [])];
 }
 
 /** How much better a week with rest must explain the readings than one without (there are fourteen to choose from). */
@@ -104,7 +137,7 @@ export function clocked(readings: Readings): ClockedReadings {
     shape: { kind: 'steady' },
     wander: 0.2,
     memory: 10,
-    burst: 0.005,
+    burst: 0.3,
     noise: 0.7 * dailyNoise(readings.days),
   };
   let best = { clock: evenWeek, reason: explanation(law, { ...readings, clock: evenWeek }).fit + leastReason };
