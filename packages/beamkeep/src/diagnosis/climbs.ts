@@ -20,9 +20,9 @@ const leastGrowth = smokeGrowth.value / 100;
  *
  * @param view the beam's record
  * @param left each row's loss with slow course and cycle taken off [dB]
- * @param raised how much larger the noise is on each row than usual
+ * @param noiseAt spread of single samples that a growth which begins on a row must stand clear of, share of clean air
  */
-export function findClimbs(view: View, left: Float64Array, raised: Float32Array): Climb[] {
+export function findClimbs(view: View, left: Float64Array, noiseAt: (row: number) => number): Climb[] {
   const { trace } = view;
   const { time } = trace;
   // A median over few samples: the three minutes that serve excursions would hide a growth of seconds.
@@ -35,7 +35,7 @@ export function findClimbs(view: View, left: Float64Array, raised: Float32Array)
   let most = 0;
   let top = 0;
   const close = (start: number, top: number) => {
-    const climb = measure(view, smooth, left, start, top, raised[top] as number);
+    const climb = measure(view, smooth, left, start, top, noiseAt);
     if (climb !== undefined) climbs.push(climb);
   };
   for (let i = 1; i < n; i++) {
@@ -54,7 +54,32 @@ export function findClimbs(view: View, left: Float64Array, raised: Float32Array)
     }
   }
   if (most > 0) close(start, top);
-  return climbs;
+  return withoutSwings(time, climbs);
+}
+
+/**
+ * Growths of one size and length, within these factors, that follow one another within so many of their lengths and half
+ * a day: a swing. Own choice.
+ */
+const swings = { alike: 8, lengths: 12, longest: 12 * hour, rise: 1.35, length: 3 };
+/** Growths that are looked at on either side. */
+const looks = 24;
+
+/** The climbs that are not one of many alike which follow one another, as the crests of a swing do. */
+function withoutSwings(time: Float64Array, climbs: readonly Climb[]): Climb[] {
+  const begins = (c: Climb): number => time[c.from] as number;
+  const length = (c: Climb): number => (time[Math.min(c.cleared, time.length - 1)] as number) - begins(c);
+  const within = (a: number, b: number, factor: number): boolean => a < factor * b && b < factor * a;
+  return climbs.filter((one, at) => {
+    const reach = Math.min(swings.longest, swings.lengths * length(one));
+    let alike = 0;
+    for (const other of climbs.slice(Math.max(0, at - looks), at + looks + 1)) {
+      if (Math.abs(begins(other) - begins(one)) > reach) continue;
+      if (within(other.rise, one.rise, swings.rise) && within(length(other), length(one), swings.length)) alike++;
+    }
+    // It is like itself, too.
+    return alike <= swings.alike;
+  });
 }
 
 function measure(
@@ -63,20 +88,36 @@ function measure(
   left: Float64Array,
   from: number,
   to: number,
-  raised: number,
+  noiseAt: (row: number) => number,
 ): Climb | undefined {
   const { time, until, level } = view.trace;
   const rise = (smooth[to] as number) - (smooth[from] as number);
   const before = (level[to] as number) * 10 ** ((left[to] as number) / 10);
   const lost = before * (10 ** (-(smooth[from] as number) / 10) - 10 ** (-(smooth[to] as number) / 10));
-  const sigma = view.sampleNoise * raised;
-  if (lost < Math.max(leastGrowth, 5 * sigma, 3.5 * view.quantum)) return undefined;
+  if (lost < Math.max(leastGrowth, 3.5 * view.quantum) || lost < 5 * noiseAt(from)) return undefined;
   let low = from;
   while (low < to && (smooth[low + 1] as number) - (smooth[from] as number) < 0.1 * rise) low++;
   let high = low + 1;
   while (high < to && (smooth[high] as number) - (smooth[from] as number) < 0.9 * rise) high++;
   const took = (time[high] as number) - (until[low] as number);
-  return { from, to, rise, lost, time: took, rows: high - low, cleared: clearedFrom(time, smooth, to, rise) };
+  const cleared = clearedFrom(time, smooth, to, rise);
+  if (high - low < overRows && !isHeld(view, left, from, cleared, (smooth[from] as number) + rise / 2))
+    return undefined;
+  return { from, to, rise, lost, time: took, rows: high - low, cleared };
+}
+
+/** Rows from which a growth is one by its course alone, after the smoke rule; a shorter one must be held. */
+const overRows = 3;
+/** Samples past half of the growth from which it is held: what fewer hold may be a spike. Own choice. */
+const heldSamples = 4;
+
+function isHeld({ trace: { count } }: View, left: Float64Array, from: number, cleared: number, half: number): boolean {
+  let held = 0;
+  // Some samples of noise may lie between.
+  for (let i = from; i < Math.min(left.length, cleared + 2) && held < heldSamples; i++) {
+    if ((left[i] as number) > half) held += count[i] as number;
+  }
+  return held >= heldSamples;
 }
 
 /** Longest that a growth is followed to its clearing [ms]: what stays longer has not cleared. Own choice. */

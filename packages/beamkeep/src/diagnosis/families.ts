@@ -37,11 +37,11 @@ export function solarHour(view: View, instant: number): number {
   return (((local % day) + day) % day) / hour;
 }
 
+/** How much later than another a time of day lies [h], the short way round: negative for earlier. */
+export const hoursAfter = (a: number, b: number): number => ((((a - b + 12) % 24) + 24) % 24) - 12;
+
 /** Distance between two times of day [h], the short way round. */
-export const hoursBetween = (a: number, b: number): number => {
-  const d = Math.abs(a - b) % 24;
-  return Math.min(d, 24 - d);
-};
+export const hoursBetween = (a: number, b: number): number => Math.abs(hoursAfter(a, b));
 
 /**
  * The family of each excursion.

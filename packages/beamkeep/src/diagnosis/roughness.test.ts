@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { at, left, pictured, recordOf } from '../../../../tests/diagnosis/kit.js';
+import { at, chanceOf, left, pictured, recordOf } from '../../../../tests/diagnosis/kit.js';
 import { typical } from '../../../../tests/diagnosis/typical.js';
-import { rowAt } from '../columns/index.js';
+import { minute, rowAt } from '../columns/index.js';
 import { median } from '../statistics/index.js';
-import { isTwoSided, roughFactor } from './roughness.js';
+import { isTwoSided, noiseBefore, roughFactor } from './roughness.js';
 
 describe('roughness', () => {
   it('is the usual spread of the samples, whatever slope they follow', () => {
@@ -16,8 +16,29 @@ describe('roughness', () => {
   });
   it('raises the bounds within noise of both signs, and leaves them elsewhere', () => {
     const { rough, depth, view } = pictured(typical['electrical-noise']());
-    const factor = roughFactor(rough, depth.length);
+    const factor = roughFactor(rough, depth.length, view.sampleNoise);
     expect(factor[rowAt(view.trace.time, at(11))]).toBeGreaterThan(10);
     expect(median(Float64Array.from(factor))).toBe(1);
   });
+  it('raises no bound where noise fills most of a log: it is the usual there', () => {
+    const { rough, depth } = pictured(typical['electrical-noise']());
+    const widest = Math.max(...rough.runs.map((run) => run.spread));
+    expect(Math.max(...roughFactor(rough, depth.length, widest))).toBeLessThan(1.5);
+  });
+});
+
+describe('noiseBefore', () => {
+  // Noise from day 4 on, and an hour of a quarter of the light lost before it.
+  const noisy = (t: number): number =>
+    (t >= at(2, 10) && t < at(2, 11) ? 0.75 : 1) + (t > at(4) ? 0.1 * (chanceOf(Math.floor(t / minute), 2) - 0.5) : 0);
+  const { rough, view } = pictured(recordOf(noisy, { days: 8, intervalSeconds: 60, noise: 0.001 }));
+  const before = (instant: number) => noiseBefore(rough, rowAt(view.trace.time, instant)) ?? Number.NaN;
+
+  it('is that of the calmest run before a row, whatever comes after', () => {
+    expect(before(at(4))).toBeLessThan(0.0015);
+    expect(before(at(5)) / (0.1 / Math.sqrt(12))).toBeGreaterThan(0.5);
+    expect(before(at(5)) / (0.1 / Math.sqrt(12))).toBeLessThan(1.1);
+  });
+  it('counts no edge of an object', () => expect(before(at(2, 11) + 5 * minute)).toBeLessThan(0.002));
+  it('is not known where the log begins', () => expect(noiseBefore(rough, 3)).toBeUndefined());
 });

@@ -98,19 +98,42 @@ export const isTwoSided = (run: Run, usual: number): boolean =>
   run.spread > 2 * usual && run.up > 0.4 * run.down && run.down > 0.4 * run.up;
 
 /**
- * How much larger the bounds of excursions must be on each row, where the samples spread more for a while.
+ * How much larger than usual the noise is on each row, where the samples spread more for a while.
  *
  * @param rows number of rows
+ * @param sampleNoise usual spread of single samples, share of clean air: where noise fills most of a log, it is the usual
  */
-export function roughFactor({ runs, usual }: Roughness, rows: number): Float32Array {
+export function roughFactor({ runs, usual }: Roughness, rows: number, sampleNoise: number): Float32Array {
   const factor = new Float32Array(rows).fill(1);
+  const known = Math.max(usual, sampleNoise);
   runs.forEach((run, k) => {
     if (!isTwoSided(run, usual)) return;
-    const f = Math.min(30, (1.3 * run.spread) / usual);
+    const f = Math.min(30, (1.3 * run.spread) / known);
     for (const near of [runs[k - 1], run, runs[k + 1]]) {
       if (near === undefined) continue;
       for (let i = near.from; i <= near.to; i++) factor[i] = Math.max(factor[i] as number, f);
     }
   });
   return factor;
+}
+
+/** Whole runs before a row of which the calmest tells the noise: an object or a spike may spread one. Own choice. */
+const runsBefore = 3;
+
+/**
+ * Noise that a growth must stand clear of: that of the samples before it. What spreads them from its beginning on, as
+ * smoke that dithers does, is part of it.
+ *
+ * @param row place at which a growth begins
+ * @returns spread of single samples, share of clean air; undefined where too little of the log lies before
+ */
+export function noiseBefore({ runs }: Roughness, row: number): number | undefined {
+  const size = runs[0] === undefined ? 0 : runs[0].to - runs[0].from + 1;
+  if (size === 0) return undefined;
+  let calmest: number | undefined;
+  const last = Math.min(runs.length, Math.floor(row / size));
+  for (let k = Math.max(0, last - runsBefore); k < last; k++) {
+    calmest = Math.min(calmest ?? Number.POSITIVE_INFINITY, (runs[k] as Run).spread);
+  }
+  return calmest;
 }

@@ -1,6 +1,6 @@
 import { hour } from '../columns/index.js';
 import { slowestSmoke, smokeGrowth } from '../numbers/index.js';
-import { median } from '../statistics/index.js';
+import { median, robustSpread } from '../statistics/index.js';
 import { cellAt } from './cells.js';
 import type { Climb } from './climb.js';
 import { type Excursion, slowerOut } from './excursions.js';
@@ -67,7 +67,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (isNoise(picture, e)) return 'rough';
   if (e.sign === -1) return sharp || isSwitched(e, f) ? 'light' : 'slow';
   if (isSwitched(e, f)) return 'light';
-  const recurs = (f !== undefined && f.otherDays >= familyDays && f.others >= 3) || growsAsUsual(picture, e);
+  const recurs = hasFamily(f) || growsAsUsual(picture, e);
   const often = f !== undefined && f.otherDays >= 4;
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
   if (isBlock(picture, e) && !(often && e.deepSamples <= 3 && e.depth < 0.7)) {
@@ -77,22 +77,27 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
     return e.open && e.bottom < partial && long >= stands ? 'knock' : 'block';
   }
   const climb = climbIn(picture, e);
-  if (!recurs && (climb !== undefined || growsAsSmoke(picture, e))) return 'smoke';
+  if (!recurs && (climb !== undefined || growsAsSmoke(picture, e, doubtfulPace))) return 'smoke';
   if (isLoad(picture, e, f)) return 'load';
   // The sun keeps to its minute from day to day, work only to its hours.
   const byDay = at > 4 && at < 20.5;
   const daily = f !== undefined && f.otherDays >= 3 && f.hoursApart < 0.6 && !f.oneWeekday;
   if (byDay && sharp && daily && comesAsItGoes(view, e, f)) return 'light';
   if (filmScore(e, at) > 0) return 'film';
-  return recurs && standsOut(picture, e) ? 'dust' : 'slow';
+  if (recurs) return standsOut(picture, e) ? 'dust' : 'slow';
+  // What nothing else explains is given more of a doubt.
+  return standsOut(picture, e) && growsAsSmoke(picture, e, doubtfulPaceToPeak) ? 'smoke' : 'slow';
 }
+
+/** Whether several of its like came on other days. */
+const hasFamily = (f: Family | undefined): boolean => f !== undefined && f.otherDays >= familyDays && f.others >= 3;
 
 /**
  * Slowest growth of a lone dip that is taken for smoke in doubt, as a share of the pace of the smoke rule: somewhat under
  * it, and half of it where the loss doubles on to a peak, as smouldering does, rather than levels off, as a film. Own
  * choice, as the three below: they part simulated mist from simulated smouldering.
  */
-const doubtfulPace = 0.9;
+const doubtfulPace = 0.85;
 const doubtfulPaceToPeak = 0.45;
 /** Bottom as a share of the greatest depth under which a dip is a peak. */
 const peaked = 0.65;
@@ -102,25 +107,35 @@ const fewSamples = 60;
 const dithers = 0.5;
 const veryFew = 7;
 
-/** A lone dip whose onset is quick, though too few samples show it to be called a climb. */
-function growsAsSmoke(picture: Unsorted, e: Excursion): boolean {
+/**
+ * A lone dip whose onset is quick, though too few samples show it to be called a climb.
+ *
+ * @param share of the pace of the smoke rule that its growth must have, unless it is a peak
+ */
+function growsAsSmoke(picture: Unsorted, e: Excursion, share: number): boolean {
   const { view, slowLimit } = picture;
   if (
     e.depth < Math.max(smokeGrowth.value / 100 + 1.5 * view.quantum, 1.5 * slowLimit) ||
     e.deepSamples < 4 ||
     (e.raggedness > upsAndDowns && e.deepSamples < fewSamples) ||
     (e.unevenness > dithers && e.deepSamples < veryFew) ||
-    followsStep(picture, e)
+    followsStep(picture, e) ||
+    // At once, and for good: no growth.
+    (e.onsetRows <= 1 && !e.open && !Number.isFinite(e.recovery))
   )
     return false;
   // The onset lies somewhere between the samples at its ends: by an interval shorter at most.
   const onset = Math.max(e.onset - view.interval, view.interval, 1000);
-  const pace = (e.bottom < peaked * e.depth ? doubtfulPaceToPeak : doubtfulPace) * slowestSmoke.value;
-  return lossAt(e.depth) / (onset / 60_000) >= pace;
+  const pace = (e.bottom < peaked * e.depth ? doubtfulPaceToPeak : share) * slowestSmoke.value;
+  return lossBy(picture, e) / (onset / 60_000) >= pace;
 }
 
 /** Loss of a depth [dB]. */
 const lossAt = (depth: number): number => -tenLog * Math.log(Math.max(0.02, 1 - depth));
+
+/** Loss of an excursion against the level before it [dB]: what dirt or aim have taken already counts no more. */
+const lossBy = ({ view, depth }: Unsorted, e: Excursion): number =>
+  lossAt(e.depth / Math.max(0.05, (view.trace.level[e.from] as number) + (depth[e.from] as number)));
 
 /** Whether an excursion is what a step leaves: its onset is the step itself, which did not grow. */
 const followsStep = ({ parts }: Unsorted, e: Excursion): boolean =>
@@ -130,29 +145,68 @@ const followsStep = ({ parts }: Unsorted, e: Excursion): boolean =>
 function isNoise(picture: Unsorted, e: Excursion): boolean {
   const { view, raised } = picture;
   const sigma = (raised[(e.from + e.to) >> 1] as number) * view.sampleNoise;
+  if (sigma > 1.5 * view.sampleNoise && isCalm(picture, e)) return flickers(picture, e);
   // What climbed, clearly beyond the noise, is no few wild samples however it dithers.
   const few = e.deepSamples < 6 || (e.unevenness > 0.5 && climbIn(picture, e) === undefined);
   if (few && e.depth < (sigma > 1.5 * view.sampleNoise ? 5 : 8) * sigma) return true;
-  if (sigma > 1.5 * view.sampleNoise) return few || e.depth < 5 * sigma;
+  if (sigma > 1.5 * view.sampleNoise) return few || (e.depth < 5 * sigma && !isSustained(picture, e, sigma));
   if (few && (e.unevenness > 0.3 || e.deepSamples <= 3) && bothWays(picture, e)) return true;
   return flickers(picture, e);
 }
 
+/** Deep samples of an excursion from which its own spread can be told, and spreads that it must then be deep. Own choice. */
+const calm = { samples: 6, depth: 12 };
+
+/** Whether the samples of an excursion lie close together, however rough those about it are: noise has paused, light is lost. */
+function isCalm({ depth, view }: Unsorted, e: Excursion): boolean {
+  if (e.deepSamples < calm.samples || e.to - e.from < calm.samples) return false;
+  // Second differences, of which a slope makes nothing: of independent samples they have six times the variance.
+  const bends = new Float64Array(e.to - e.from - 1);
+  for (let i = 0; i < bends.length; i++) {
+    const at = e.from + i;
+    bends[i] = (depth[at] as number) - 2 * (depth[at + 1] as number) + (depth[at + 2] as number);
+  }
+  return e.depth > (calm.depth * robustSpread(bends, view.quantum)) / Math.sqrt(6);
+}
+
+/** Spreads of a mean of its deep samples that an excursion must pass, to be more than noise that stays to one side by chance. */
+const sustainedBy = 8;
+
+/** Whether so many samples of an excursion stand off, and to one side alone, that noise does not make it. */
+const isSustained = (picture: Unsorted, e: Excursion, sigma: number): boolean =>
+  e.bottom * Math.sqrt(e.deepSamples) > sustainedBy * sigma && !bothWays(picture, e);
+
 /** Shortest time that smoke comes and goes in [ms]; what does so again and again within it shakes. */
 const flickering = 30_000;
-const flickers = ({ excursions }: Unsorted, e: Excursion): boolean => {
+/**
+ * What comes again and again at any pace, all of one size: a swing. So many alike within so many lengths on either side
+ * and half a day, of depths within this factor. Own choice.
+ */
+const swings = { alike: 8, lengths: 12, longest: 12 * hour, depth: 1.35 };
+/** Excursions that are looked at on either side. */
+const looks = 32;
+
+/** Whether two lengths lie within a factor of each other, give or take the interval between samples. */
+const isWithin = (a: number, b: number, factor: number, interval: number): boolean =>
+  a < factor * b + interval && b < factor * a + interval;
+
+/** Whether an excursion is one of many alike that follow one another. */
+function flickers({ excursions, view }: Unsorted, e: Excursion): boolean {
   const long = e.end - e.start;
-  if (long > flickering) return false;
   const at = excursions.indexOf(e);
-  let like = 0;
-  for (let k = Math.max(0, at - 12); k <= Math.min(excursions.length - 1, at + 12); k++) {
+  const reach = Math.min(swings.longest, swings.lengths * (long + view.interval));
+  let quick = 0;
+  let steady = 0;
+  for (let k = Math.max(0, at - looks); k <= Math.min(excursions.length - 1, at + looks); k++) {
     const o = excursions[k] as Excursion;
-    if (k === at || Math.abs(o.start - e.start) > 10 * flickering) continue;
-    if (o.sign === e.sign && o.depth > 0.5 * e.depth && o.depth < 2 * e.depth && o.end - o.start < 4 * long + 1000)
-      like++;
+    if (k === at || o.sign !== e.sign) continue;
+    const depth = Math.max(o.depth / e.depth, e.depth / o.depth);
+    const apart = Math.abs(o.start - e.start);
+    if (apart <= 10 * flickering && depth < 2 && o.end - o.start < 4 * long + 1000) quick++;
+    if (apart <= reach && depth < swings.depth && isWithin(o.end - o.start, long, 3, view.interval)) steady++;
   }
-  return like >= 5;
-};
+  return (long <= flickering && quick >= 5) || steady >= swings.alike;
+}
 
 /** Whether the level stands about as far off on the other side within some samples of an excursion. */
 function bothWays({ excursions, view }: Unsorted, e: Excursion): boolean {
@@ -275,8 +329,16 @@ export function climbIn(picture: Unsorted, e: Excursion): Climb | undefined {
   return best;
 }
 
+/** Times the greatest of its growths that an excursion may be deep: puffs run into one another and add up. Own choice. */
+const addsUp = 2;
+
 /** Whether an excursion is made of growths that all have their like on other days. */
 function growsAsUsual(picture: Unsorted, e: Excursion): boolean {
   const climbs = climbsIn(picture, e).filter((c) => picture.leavingClimbs.has(c));
-  return climbs.length > 0 && climbs.every((c) => picture.usualClimbs.has(c));
+  const most = Math.max(0, ...climbs.map((c) => c.lost));
+  return most > 0 && e.depth <= addsUp * most && climbs.every((c) => picture.usualClimbs.has(c));
 }
+
+/** Growths within an excursion that have no like on other days, however usual it is itself: smoke may come amid mist or dust. */
+export const unusualClimbs = (picture: Unsorted, e: Excursion): Climb[] =>
+  climbsIn(picture, e).filter((c) => picture.leavingClimbs.has(c) && !picture.usualClimbs.has(c));

@@ -42,6 +42,8 @@ describe('usualClimbs', () => {
       (t: number) => (t < at(5, 9) ? 0 : t < at(5, 14) ? puff(Math.min(t, at(5, 9) + 4 * minute), at(5, 9), 0.7) : 0),
     ],
     ['comes at another time of the day', (t: number) => puff(t, at(5, 20), 0.7)],
+    ['comes an hour before any of its like', (t: number) => puff(t, at(5, 7), 0.7)],
+    ['is half as large again as any of its like', (t: number) => puff(t, at(5, 9), 1.25)],
   ])('does not take for usual what %s', (_, smoke) => {
     const log = recordOf((t) => left(dusty(t) + smoke(t)), sampled);
     const found = stated(diagnosed(log), 'smoke-like');

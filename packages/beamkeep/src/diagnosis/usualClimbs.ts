@@ -1,6 +1,7 @@
 import { day } from '../columns/index.js';
+import { Hours, isAsLarge, isOutlier } from './amongLike.js';
 import type { Climb } from './climb.js';
-import { hoursBetween, solarHour } from './families.js';
+import { hoursAfter, solarHour } from './families.js';
 import type { View } from './view.js';
 
 /*
@@ -18,7 +19,6 @@ const hoursApart = 4;
 /** Other days, and growths on them, from which a growth is usual. */
 const leastDays = 2;
 const leastOthers = 3;
-
 /** Most growths that each is compared with on either side in size. */
 const mostLooks = 300;
 
@@ -35,6 +35,7 @@ export function usualClimbs(view: View, climbs: readonly Climb[]): Set<Climb> {
       time: Math.log(climb.time + view.interval),
       clears: Math.log(clears + view.interval),
       at: solarHour(view, top),
+      gone: solarHour(view, top + (Number.isFinite(clears) ? clears : 0)),
       day: Math.floor((top + view.clock.offset(top)) / day),
       alarmed: (low[climb.to] as number) <= alarm,
     };
@@ -45,6 +46,9 @@ export function usualClimbs(view: View, climbs: readonly Climb[]): Set<Climb> {
     if (one.alarmed) return;
     const days = new Set<number>();
     let others = 0;
+    let large = 0;
+    const tops = new Hours();
+    const ends = new Hours();
     for (const way of [1, -1]) {
       for (let step = 1; step <= mostLooks; step++) {
         const other = order[k + way * step];
@@ -53,12 +57,18 @@ export function usualClimbs(view: View, climbs: readonly Climb[]): Set<Climb> {
         if (Math.abs(other.time - one.time) > timeApart) continue;
         // What never cleared is like nothing that did.
         if (!(one.clears - other.clears <= clearApart)) continue;
-        if (hoursBetween(other.at, one.at) > hoursApart) continue;
+        const later = hoursAfter(other.at, one.at);
+        if (Math.abs(later) > hoursApart) continue;
+        tops.add(later);
+        ends.add(hoursAfter(other.gone, one.gone));
+        if (isAsLarge(other.rise, one.rise)) large++;
         days.add(other.day);
         others++;
       }
     }
-    if (days.size >= leastDays && others >= leastOthers) usual.add(one.climb);
+    if (days.size < leastDays || others < leastOthers || isOutlier(others, large)) return;
+    // Mist goes as it warms, dust as work ends: what is gone long before any of its like is another thing.
+    if (tops.areAbout() && ends.areAbout()) usual.add(one.climb);
   });
   return usual;
 }

@@ -1,6 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   at,
+  chanceOf,
   diagnosed,
   hourOf,
   iso,
@@ -8,6 +10,7 @@ import {
   measured,
   recordOf,
   rise,
+  type Sampled,
   siteOf,
   stated,
   theOne,
@@ -59,6 +62,80 @@ describe('smoke-like', () => {
     const found = diagnosed(both);
     expect(stated(found, 'condensation')).toHaveLength(1);
     expect(stated(found, 'smoke-like')).toHaveLength(1);
+  });
+  /** Whether smoke is told of that overlaps a stretch. */
+  const tells = (loss: (t: number) => number, from: number, to: number, sampled: Sampled) =>
+    stated(diagnosed(recordOf((t) => left(loss(t)), sampled)), 'smoke-like').some(
+      (f) => f.start <= to && f.end >= from,
+    );
+
+  it('law: is told of lone growth of any size, pace and sampling that the rule asks about', () =>
+    fc.assert(
+      fc.property(
+        fc.constantFrom(5, 60, 300, 900),
+        fc.double({ min: 0.25, max: 3, noNaN: true }),
+        fc.integer({ min: 4, max: 20 }),
+        fc.double({ min: 0, max: 24, noNaN: true }),
+        fc.constantFrom(0, 0.25, 0.5),
+        (intervalSeconds, most, samples, hourOfDay, dither) => {
+          const begins = at(intervalSeconds < 60 ? 1 : 5, hourOfDay);
+          // Over three samples or more, and somewhat faster than 0.02 dB a minute.
+          const grows = Math.min(samples * intervalSeconds * 1000, (most / 0.025) * minute);
+          fc.pre(grows >= 3 * intervalSeconds * 1000);
+          const pace = most / (grows / minute);
+          const holds = Math.max(20 * minute, 6000 * intervalSeconds);
+          const smoke = (t: number) =>
+            t < begins
+              ? 0
+              : Math.min(most, ((t - begins) / minute) * pace) *
+                Math.exp(-Math.max(0, t - begins - grows - holds) / holds) *
+                (1 - dither * chanceOf(Math.floor(t / 1000), 3));
+          const sampled = { days: intervalSeconds < 60 ? 3 : 12, intervalSeconds };
+          expect(tells(smoke, begins, begins + grows + holds, sampled)).toBe(true);
+        },
+      ),
+      { seed: 2, numRuns: 40 },
+    ));
+  it('is told of a growth of minutes amid a night of mist, apart from it', () => {
+    const misty = (t: number): number => 0.5 * rise(hourOf(t), 2.5, 5) * (1 - rise(hourOf(t), 6, 8.5));
+    const puff = (t: number): number =>
+      0.5 * rise(t, at(20, 5.5), at(20, 5.5) + 10 * minute) * (1 - rise(t, at(20, 6), at(20, 6.5)));
+    const found = diagnosed(recordOf((t) => left(misty(t) + puff(t)), { days: 30 }));
+    expect(stated(found, 'condensation')).toHaveLength(1);
+    const smoke = theOne(found, 'smoke-like');
+    expect(Math.abs(smoke.start - at(20, 5.5))).toBeLessThan(20 * minute);
+    expect(smoke.end - smoke.start).toBeLessThan(2 * hour);
+  });
+  it('is told of smoke that hangs for days, whose dithering is no noise to stand clear of', () => {
+    const hangs = (t: number) =>
+      rise(t, at(5, 12), at(5, 12.5)) * (1.2 + 0.8 * (chanceOf(Math.floor(t / minute), 4) - 0.5));
+    expect(tells(hangs, at(5, 12), at(5, 13), { days: 15 })).toBe(true);
+  });
+  it('is told of smoke in a beam whose samples are rough for days, by the share that noise lets through', () => {
+    const rough = (t: number) => 0.35 * (chanceOf(Math.floor(t / minute), 6) - 0.5);
+    const smoke = (t: number) => 1.3 * rise(t, at(5, 12), at(5, 12.3)) * (1 - rise(t, at(5, 13.5), at(5, 14)));
+    expect(tells((t) => (t > at(2) ? rough(t) : 0) + smoke(t), at(5, 12), at(5, 14), { days: 12 })).toBe(true);
+  });
+  it('a fire that comes while the smoke of another hangs is an episode of its own', () => {
+    const first = (t: number) => 1.5 * rise(t, at(3, 10), at(3, 10.2));
+    const second = (t: number) => 3 * rise(t, at(3, 13), at(3, 13.2));
+    const found = stated(
+      diagnosed(recordOf((t) => left((first(t) + second(t)) * (1 - rise(t, at(3, 15), at(3, 16)))), { days: 6 })),
+      'smoke-like',
+    );
+    expect(found).toHaveLength(2);
+    expect(Math.abs((found[1]?.start ?? 0) - at(3, 13))).toBeLessThan(20 * minute);
+  });
+  it('growths that come and go within some hours are one episode, and no longer than those hours', () => {
+    const puffs = (t: number) =>
+      [9, 10.5, 12, 13.5, 20].reduce(
+        (sum, h, k) =>
+          sum + (0.4 + 0.3 * k) * rise(t, at(3, h), at(3, h + 0.2)) * (1 - rise(t, at(3, h + 0.3), at(3, h + 0.5))),
+        0,
+      );
+    const found = stated(diagnosed(recordOf((t) => left(puffs(t)), { days: 6, intervalSeconds: 60 })), 'smoke-like');
+    expect(found).toHaveLength(2);
+    expect((found[0]?.end ?? 0) - (found[0]?.start ?? 0)).toBeLessThanOrEqual(6 * hour);
   });
   it('is told of flames that grow within a minute, at a second', () => {
     const flames = recordOf(

@@ -1,10 +1,11 @@
 import { hour, rowAt } from '../../columns/index.js';
+import { smokeGrowth } from '../../numbers/index.js';
 import { rollingMedian } from '../../statistics/index.js';
 import type { Cause, Claim } from '../cause.js';
 import type { Climb } from '../climb.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
-import { climbIn, climbsIn } from '../sorting.js';
+import { climbIn, climbsIn, unusualClimbs } from '../sorting.js';
 import { evidence, percent, spell } from '../wording.js';
 
 /**
@@ -44,6 +45,9 @@ const asSmoke = { fire: false, grown: true, confidence: 0.85 };
 /** Kinds of excursion that come with sharp edges. */
 const atOnce: ReadonlySet<Kind | undefined> = new Set(['block', 'knock']);
 
+/** Kinds of excursion within which a growth without its like is told on its own. */
+const growsAmid: ReadonlySet<Kind | undefined> = new Set(['film', 'dust', 'slow']);
+
 function fires(picture: Picture): Suspect[] {
   return picture.fires.map((f) => {
     const within = picture.excursions.filter((e) => e.sign === 1 && e.end >= f.start && e.start <= f.end);
@@ -55,9 +59,12 @@ function fires(picture: Picture): Suspect[] {
 
 function growths(picture: Picture): Suspect[] {
   return picture.excursions.flatMap((e) => {
-    if (picture.kind.get(e) !== 'smoke') return [];
+    const kind = picture.kind.get(e);
+    if (kind !== 'smoke') {
+      return growsAmid.has(kind) ? unusualClimbs(picture, e).map((c) => grownOver(picture, e, c)) : [];
+    }
     const climbs = climbsIn(picture, e).filter((c) => !picture.usualClimbs.has(c));
-    if (climbs.length > 0) return climbs.map((c) => grownOver(picture, e, c));
+    if (climbs.length > 0) return grownIn(picture, e, climbs);
     const growth = Number.isFinite(e.onset) ? e.onset : 0;
     return cleared(picture, e).map(([start, end], k) => ({
       ...asSmoke,
@@ -68,6 +75,39 @@ function growths(picture: Picture): Suspect[] {
       lost: lossWithin(picture, e, start, end),
     }));
   });
+}
+
+/** Times the length of an episode by which slow growth may have led up to it. Own choice. */
+const mostLead = 2;
+/** Share of the growth before that one must have which comes while that still stands, to be an episode of its own. Own choice. */
+const growsAgain = 1;
+
+/** The growths of an excursion, the first with what led up to it. */
+function grownIn(picture: Picture, e: Excursion, climbs: readonly Climb[]): Suspect[] {
+  const { time, until } = picture.view.trace;
+  const all: Suspect[] = [];
+  let held: Climb | undefined;
+  for (const c of climbs) {
+    const own = grownOver(picture, e, c);
+    const last = all.at(-1);
+    const begins = time[c.from] as number;
+    if (held !== undefined && last !== undefined && held.cleared > c.from && c.rise >= growsAgain * held.rise) {
+      // A second fire while the smoke of the first still hangs: the first ends where the second begins.
+      if (begins - (time[held.to] as number) >= held.time) {
+        last.end = until[c.from - 1] ?? begins;
+        own.again = true;
+      }
+    }
+    all.push(own);
+    if (held === undefined || held.cleared <= c.from || own.again === true) held = c;
+  }
+  const [first] = climbs;
+  // What grew too slowly for a climb led up to it.
+  if (first !== undefined && all[0] !== undefined && (picture.depth[first.from] as number) >= smokeGrowth.value / 100) {
+    const leadsUp = e.start >= all[0].start - mostLead * (all[0].end - all[0].start);
+    if (leadsUp) all[0].start = Math.min(e.start, all[0].start);
+  }
+  return all;
 }
 
 /** One growth, from its begin until it has cleared: what else the excursion holds is another story. */
@@ -148,7 +188,7 @@ const pauseOfGrowth = hour;
  * story; signals that merely come and go about the threshold make one episode each few hours.
  */
 function episodes(time: Float64Array, fires: readonly Suspect[], growths: readonly Suspect[]): Suspect[] {
-  const grown = joined(growths, (pause, length) => pause <= Math.min(pauseOfGrowth, length / 2));
+  const grown = flutter(joined(growths, (pause, length) => pause <= Math.min(pauseOfGrowth, length / 2)));
   for (const g of grown) {
     for (const f of fires) {
       if (f.start > g.end || f.end < g.start) continue;
@@ -166,6 +206,33 @@ function episodes(time: Float64Array, fires: readonly Suspect[], growths: readon
     (pause, _, from, to) => pause <= pauseOfFire && !grown.some((g) => g.start >= from && g.end <= to),
   );
   return [...grown, ...slow].sort((a, b) => a.start - b.start);
+}
+
+/** So many growths within so long come and go [ms]: one episode, to be looked into once. Own choice. */
+const comeAndGo = 4;
+const fluttering = 6 * hour;
+
+/** Joins growths that come and go within some hours. */
+function flutter(grown: readonly Suspect[]): Suspect[] {
+  const all: Suspect[] = [];
+  for (let k = 0; k < grown.length; ) {
+    const first = grown[k] as Suspect;
+    let next = k + 1;
+    while (next < grown.length && (grown[next] as Suspect).end - first.start <= fluttering) next++;
+    if (next - k >= comeAndGo)
+      all.push(
+        ...joined(
+          grown.slice(k, next).map((s) => ({ ...s, again: false })),
+          () => true,
+        ),
+      );
+    else {
+      next = k + 1;
+      all.push(first);
+    }
+    k = next;
+  }
+  return all;
 }
 
 /** The parts of a stretch that lie outside of others, from sample to sample. */
