@@ -1,3 +1,4 @@
+import { useComputed } from '@preact/signals';
 import type { Remote } from 'comlink';
 import type { Bench } from '../bench/bench.js';
 import type { Reading, Window } from '../bench/reading.js';
@@ -13,9 +14,10 @@ export interface LogSeen {
 
 /** The log that a cell reads. */
 export function useLog(cell: string): LogSeen {
-  const above = logAbove(sheet.value, cell);
-  if (!above) return { desk: undefined, state: { is: 'nothing' } };
-  const desk = deskOf(above.id);
+  // The one thing of the sheet that matters here: other edits leave the cell alone.
+  const above = useComputed(() => logAbove(sheet.value, cell)?.id).value;
+  if (above === undefined) return { desk: undefined, state: { is: 'nothing' } };
+  const desk = deskOf(above);
   return { desk, state: desk.state.value };
 }
 

@@ -1,5 +1,5 @@
 import type { FunctionComponent } from 'preact';
-import { useErrorBoundary } from 'preact/hooks';
+import { useErrorBoundary, useMemo } from 'preact/hooks';
 import { cellViews } from '../cells/index.js';
 import { duplicated, folded, moved, removed } from '../sheet/edits.js';
 import type { Cell } from '../sheet/sheet.js';
@@ -12,8 +12,13 @@ interface CellFrameProps {
   readonly last: boolean;
 }
 
-/** A cell in its place: number, question, what can be done to it, and its content. */
+/** A cell in its place. An edit elsewhere on the sheet leaves it as it is. */
 export function CellFrame({ cell, number, last }: CellFrameProps) {
+  return useMemo(() => <Framed cell={cell} number={number} last={last} />, [cell, number, last]);
+}
+
+/** Number, question, what can be done to it, and its content. */
+function Framed({ cell, number, last }: CellFrameProps) {
   const { question } = cellViews[cell.kind];
   return (
     <>

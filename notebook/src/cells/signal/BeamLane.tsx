@@ -16,8 +16,12 @@ import { useLine, valueAt } from './useLine.js';
 /** Most rows of findings in a lane. */
 const mostRows = 5;
 
-/** Stretches of least and greatest in a line. */
-const buckets = 2000;
+/** Most stretches of least and greatest in a line. */
+const mostBuckets = 2000;
+
+/** As many as the lane has dots across: more cannot be seen, and cost as much to draw. */
+const bucketsFor = (width: number): number =>
+  Math.min(mostBuckets, Math.max(500, 100 * Math.ceil((width * devicePixelRatio) / 100)));
 
 export const scaleUnit: Readonly<Record<Scale, string>> = { obscuration: '%', level: '%', loss: 'dB' };
 
@@ -37,8 +41,9 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
   const { desk, bench, reading } = log;
   const { scale, reach } = settings;
   const site = reading.site.beams.find(({ id }) => id === beam.id);
-  const ask = useCallback((to: Window) => bench.level(beam.id, to, buckets, scale), [bench, beam.id, scale]);
-  const look = useCallback((to: Window) => bench.closer(beam.id, to, buckets, scale), [bench, beam.id, scale]);
+  const buckets = bucketsFor(width);
+  const ask = useCallback((to: Window) => bench.level(beam.id, to, buckets, scale), [bench, beam.id, buckets, scale]);
+  const look = useCallback((to: Window) => bench.closer(beam.id, to, buckets, scale), [bench, beam.id, buckets, scale]);
   const coarse = useLine(ask, window);
   const fine = useLine(look, window);
   const shown =
