@@ -31,8 +31,7 @@ import {
   diagnoseBeams,
   type StandingDays,
 } from 'beamkeep/diagnosis';
-import { panelEntries } from 'beamkeep/log';
-import { type ExplanationJson, explanationOf } from 'beamkeep/moments';
+import { type ExplanationJson, explanationOf, panelEntries } from 'beamkeep/moments';
 import {
   type CountedNuisance,
   countNuisance,

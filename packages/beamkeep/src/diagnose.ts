@@ -14,7 +14,7 @@ import {
 } from './diagnosis/index.js';
 import { forecastMargin } from './forecast/index.js';
 import { type InputReport, type LogSource, type PanelList, type ReadOptions, readTraces } from './log/index.js';
-import { clockWords, type JoinedEvent, joinEvents, type PanelClock } from './moments/index.js';
+import type { PanelClock } from './moments/index.js';
 import type { DetectorState } from './response/index.js';
 import type { Beam, Site } from './site/index.js';
 
@@ -117,10 +117,32 @@ export interface DiagnosisJson {
   readonly input: InputReport;
 }
 
+/** The panel's list, joined to what the log shows. */
+export interface EventsJson {
+  readonly clock: ClockJson;
+  readonly events: readonly EventJson[];
+}
+
+/** A panel's list that brings what joins it to a log, so that whoever has none need not load that. */
+export interface JoinableList extends PanelList {
+  /**
+   * @param diagnoses of the beams
+   * @param records one a beam
+   * @param site thresholds, delays, visits
+   * @param clockOffsetSeconds panel's clock less the log's [s]; undefined: estimated from the list
+   */
+  joined(
+    diagnoses: readonly BeamDiagnosis[],
+    records: readonly BeamRecord[],
+    site: Site,
+    clockOffsetSeconds: number | undefined,
+  ): EventsJson;
+}
+
 /** What may be asked beside the causes. */
 export interface DiagnoseQuestion {
-  /** The panel's list, from `panelEntries`: each entry is joined to what the log shows then. */
-  readonly events?: PanelList | undefined;
+  /** The panel's list, from `panelEntries` of `beamkeep/moments`: each entry is joined to what the log shows then. */
+  readonly events?: JoinableList | undefined;
   /** Panel's clock less the log's [s], positive where the panel runs ahead; left out: estimated from the list. */
   readonly clockOffsetSeconds?: number | undefined;
   /** Whether each finding tells what comes second and how to part the two. */
@@ -169,54 +191,8 @@ export function diagnosisOf(
   return {
     format: 'beamkeep-diagnosis/1',
     beams: diagnoses.map((d) => beamJson(d, records, site, explain)),
-    ...(events === undefined ? {} : eventsJson(events, diagnoses, records, site, clockOffsetSeconds)),
+    ...(events === undefined ? {} : events.joined(diagnoses, records, site, clockOffsetSeconds)),
     input: events === undefined ? input : { ...input, notes: [...input.notes, ...events.notes] },
-  };
-}
-
-function eventsJson(
-  { entries }: PanelList,
-  diagnoses: readonly BeamDiagnosis[],
-  records: readonly BeamRecord[],
-  site: Site,
-  clockOffsetSeconds: number | undefined,
-): { readonly clock: ClockJson; readonly events: readonly EventJson[] } {
-  const known = records.map((record) => ({
-    record,
-    findings: diagnoses.find(({ id }) => id === record.id)?.findings ?? [],
-  }));
-  const given = clockOffsetSeconds === undefined ? undefined : 1000 * clockOffsetSeconds;
-  const { clock, events } = joinEvents(entries, known, site, given);
-  const seconds = (ms: number | undefined): number | null => (ms === undefined ? null : Math.round(ms) / 1000);
-  const offset = seconds(clock.offset);
-  return {
-    clock: {
-      offsetSeconds: offset,
-      source: clock.source,
-      matched: clock.matched,
-      of: clock.of,
-      spreadSeconds: seconds(clock.spread) ?? 0,
-      estimateSeconds: seconds(clock.estimate?.offset),
-      words: clockWords(clock),
-    },
-    events: events.map((event) => eventJson(event, offset)),
-  };
-}
-
-function eventJson(
-  { entry, at, beam, state, obscuration, finding, words }: JoinedEvent<Finding>,
-  clockOffsetSeconds: number | null,
-): EventJson {
-  return {
-    time: iso(entry.time),
-    beam: entry.beam ?? null,
-    what: entry.what,
-    at: iso(at),
-    clockOffsetSeconds,
-    state: state ?? null,
-    obscuration: Number.isNaN(obscuration) ? null : Number(obscuration.toFixed(2)),
-    finding: finding === undefined ? null : { beam, cause: finding.cause, start: iso(finding.start) },
-    words,
   };
 }
 

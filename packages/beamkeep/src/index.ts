@@ -10,8 +10,10 @@ export {
   diagnose,
   diagnosisOf,
   type EventJson,
+  type EventsJson,
   type FindingJson,
   type ForecastJson,
+  type JoinableList,
   type RunnerUpJson,
 } from './diagnose.js';
 export {

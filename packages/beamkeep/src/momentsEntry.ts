@@ -9,5 +9,6 @@ export {
   explanationOf,
   type RecurrenceJson,
 } from './explain.js';
-export { type PanelList, panelEntries } from './log/index.js';
+export type { PanelList } from './log/index.js';
 export * from './moments/index.js';
+export { panelEntries } from './panelEntries.js';

@@ -8,7 +8,7 @@ import { levelOf, tenLog } from './view.js';
 export interface Swing extends LocalDay {
   /** Trough to crest of the daily cycle, share of clean air. */
   readonly swing: number;
-  /** Share of the day's course that the cycle explains, 0 to 1. */
+  /** Share of the day's course that the cycle explains, noise left out, 0 to 1. */
   readonly explained: number;
 }
 
@@ -16,6 +16,8 @@ export interface Swing extends LocalDay {
 const mostly = 0.45;
 /** Range of a day of noise whose hours are smoothed by a median of three, in spreads of an hour: from the normal law, about. */
 const rangeOfNoise = 2.6;
+/** Mean size of noise, in its standard deviations: sqrt(2/pi), of the normal law. */
+const meanOfNoise = Math.sqrt(2 / Math.PI);
 
 /**
  * The daily swings of a beam whose cycle could be fitted, whole days and the parts of days at both ends. The fit holds
@@ -52,18 +54,26 @@ export function swings({ parts, days }: Pick<Picture, 'parts' | 'days'>): Swing[
       left += Math.abs(x);
       whole += Math.abs((about[c - d.fromCell] as number) - middle);
     }
-    const explained = whole > 0 ? Math.max(0, 1 - left / whole) : 0;
+    // Noise of single hours is neither course nor what the cycle leaves: it is taken out of both, as it adds, in squares.
+    const noise = meanOfNoise * cellNoise * own.taken;
+    const [swayed, unlike] = [less(whole, noise), less(left, noise)];
+    const explained = swayed > 0 ? Math.max(0, 1 - unlike / swayed) : 0;
     const byNoise = (rangeOfNoise * cellNoise * levelOf(base)) / tenLog;
-    const ofItself = steady && explained >= mostly ? Math.sqrt(Math.max(0, own.size ** 2 - byNoise ** 2)) : 0;
+    const ofItself = steady && explained >= mostly ? less(own.size, byNoise) : 0;
     return [{ ...d, swing: Math.max(fitted.size, ofItself), explained }];
   });
 }
 
-/** Least and greatest of what was taken. */
+/** What is left of a size when independent noise is taken out of it. */
+const less = (size: number, noise: number): number => Math.sqrt(Math.max(0, size ** 2 - noise ** 2));
+
+/** Least and greatest of what was taken, and how many. */
 class Range {
+  taken = 0;
   private low = Number.POSITIVE_INFINITY;
   private high = Number.NEGATIVE_INFINITY;
   take(value: number): void {
+    this.taken++;
     this.low = Math.min(this.low, value);
     this.high = Math.max(this.high, value);
   }

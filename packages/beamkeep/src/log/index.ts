@@ -7,7 +7,7 @@ export {
   type ReadOptions,
   type RowReader,
 } from './logSource.js';
-export { type PanelList, panelEntries } from './panelEntries.js';
+export { type PanelList, parsePanelList } from './parsePanelList.js';
 export { smallestStep } from './quantum.js';
 export { type BeamFacts, type BeamTap, readBeams } from './readBeams.js';
 export { type BeamReadings, beamNamed, type ReadingsQuestion, readReadings } from './readReadings.js';

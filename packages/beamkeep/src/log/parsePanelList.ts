@@ -29,9 +29,9 @@ const decimalComma = true;
  * @param site its zone and its beams; its `timeFormat` decides where the list does not tell day from month
  * @returns what could be read; lines of other devices and broken lines are told under `notes`
  * @throws UsageError where this is no such list, or no line of it can be read
- * @example panelEntries('time,beam,what\n2027-03-16T06:42:30Z,B3,fire\n', 'events.csv', site).entries.length // 1
+ * @example parsePanelList('time,beam,what\n2027-03-16T06:42:30Z,B3,fire\n', 'events.csv', site).entries.length // 1
  */
-export function panelEntries(
+export function parsePanelList(
   bytes: Uint8Array | string,
   file: string,
   site: Pick<Site, 'timeZone' | 'beams' | 'timeFormat'>,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseSite } from '../site/index.js';
-import { panelEntries } from './panelEntries.js';
+import { parsePanelList } from './parsePanelList.js';
 
 const site = (more: object = {}) =>
   parseSite({
@@ -9,10 +9,10 @@ const site = (more: object = {}) =>
     beams: ['B1', 'B2'].map((id) => ({ id, layout: 'reflective', separation: 62, signalColumn: id })),
     ...more,
   });
-const read = (text: string, more?: object) => panelEntries(text, 'events.csv', site(more));
+const read = (text: string, more?: object) => parsePanelList(text, 'events.csv', site(more));
 const times = (text: string) => read(text).entries.map(({ time }) => new Date(time).toISOString().slice(0, 16));
 
-describe('panelEntries', () => {
+describe('parsePanelList', () => {
   it('reads time, beam and what, in order of time', () =>
     expect(read('time,beam,what\n2027-03-16T07:29:30Z,B2,reset\n2027-03-16T06:42:30Z,B2,fire\n')).toEqual({
       entries: [
