@@ -10,8 +10,9 @@
  *                it would take slowness for an answer.
  *     survived   every test that comes by it passes.
  */
+import { createHash } from 'node:crypto';
 import { readFileSync, rmSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { join, relative, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import { commonTokens, declareClassPlugin, PluginKind, tokens } from '@stryker-mutator/api/plugin';
@@ -57,7 +58,9 @@ class OneProcess {
     };
   }
 
-  async mutantRun({ activeMutant: { id }, testFilter, mutantActivation, reloadEnvironment }) {
+  async mutantRun({ activeMutant, testFilter, mutantActivation, reloadEnvironment }) {
+    const { id } = activeMutant;
+    if (!inSample(activeMutant)) return { status: MutantRunStatus.Error, errorMessage: 'not of the sample' };
     if (this.#seconds.size === 0) await this.#time();
     const names = testFilter ?? [...this.#seconds.keys()];
     names.sort((a, b) => this.#seconds.get(a) - this.#seconds.get(b));
@@ -138,6 +141,12 @@ class OneProcess {
       if (question) thread.postMessage(question);
     });
   }
+}
+
+/** Whether a change is of the sample: by what it is and where, so that the next run takes the same ones. */
+function inSample({ fileName, location, replacement }) {
+  const text = JSON.stringify([relative(process.cwd(), fileName), location, replacement]);
+  return createHash('sha256').update(text).digest().readUInt32LE() % Number(process.env.MUTATED_ONE_IN) === 0;
 }
 
 /** An answer of the thread, as Stryker takes it. */

@@ -39,3 +39,7 @@ export const filesOf = (room) =>
     .filter((name) => /(?<!\.test)\.ts$/.test(name) && !/(^|\/)index\.ts$/.test(name))
     .map((name) => `${library}/${room}/${name}`)
     .sort((a, b) => statSync(a).size - statSync(b).size);
+
+/** Where the outcome of a room is kept, of every change or of a sample. */
+export const keptIn = (room, oneIn) =>
+  `node_modules/.cache/mutation/${room}/${oneIn === 1 ? 'incremental' : `one-in-${oneIn}`}.json`;

@@ -4,6 +4,7 @@
 //   npm run mutate -- optics forecast   these
 //   npm run mutate -- optics/lobe.ts    one file
 //   npm run mutate -- optics --survivors   and lists what no test noticed, by file and line
+//   npm run mutate -- optics --one-in 4    one change in four, the same ones each time: a quarter of the time
 //
 // Only what changed since the last run is tried again, and what a run has done is kept every few files: it may be stopped
 // and goes on where it was. A room takes minutes; the process steps back for others.
@@ -11,11 +12,11 @@ import { spawnSync } from 'node:child_process';
 import { readFileSync, statSync } from 'node:fs';
 import { setPriority } from 'node:os';
 import { fileURLToPath } from 'node:url';
-import { filesOf, floor, mutatedRooms } from './rooms.mjs';
+import { filesOf, floor, keptIn, mutatedRooms } from './rooms.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const known = Object.keys(mutatedRooms);
-const { rooms, only, survivors } = asked(process.argv.slice(2));
+const { rooms, only, survivors, oneIn } = asked(process.argv.slice(2));
 
 setPriority(10);
 process.chdir(root);
@@ -26,7 +27,7 @@ const scores = rooms.map((room) => {
       'npx',
       ['stryker', 'run', 'tests/mutation/stryker.config.mjs', '--logLevel', 'error'],
       {
-        env: { ...process.env, MUTATED_ROOM: room, MUTATED_FILES: some.join(',') },
+        env: { ...process.env, MUTATED_ROOM: room, MUTATED_FILES: some.join(','), MUTATED_ONE_IN: String(oneIn) },
         stdio: 'inherit',
       },
     );
@@ -57,26 +58,30 @@ function handfuls(files, mostBytes = 40_000) {
 
 /** Rooms and options of the command line. */
 function asked(args) {
+  const share = args.indexOf('--one-in');
+  const oneIn = share < 0 ? 1 : Number(args.splice(share, 2)[1]);
   const named = args.filter((arg) => !arg.startsWith('--'));
   const names = named.map((name) => name.split('/')[0]);
   const wrong = [
     ...names.filter((name) => !known.includes(name)),
     ...args.filter((arg) => /^--(?!survivors$)/.test(arg)),
+    ...(Number.isInteger(oneIn) && oneIn > 0 ? [] : ['--one-in']),
   ];
   if (wrong.length > 0) {
-    console.error(`mutate: "${wrong[0]}" is none of ${known.join(', ')}, --survivors`);
+    console.error(`mutate: "${wrong[0]}" is none of ${known.join(', ')}, --survivors, --one-in NUMBER`);
     process.exit(2);
   }
   return {
     rooms: names.length > 0 ? [...new Set(names)] : known,
     only: named.filter((name) => name.includes('/')),
     survivors: args.includes('--survivors'),
+    oneIn,
   };
 }
 
-/** What came out of a room, or of one of its files. Changes that do not compile or run count neither way. */
+/** What came out of a room, or of one of its files. Changes that do not compile, or are not of the sample, do not count. */
 function scoreOf(room, only) {
-  const { files } = JSON.parse(readFileSync(`node_modules/.cache/mutation/${room}/incremental.json`, 'utf8'));
+  const { files } = JSON.parse(readFileSync(keptIn(room, oneIn), 'utf8'));
   const changes = Object.entries(files)
     .filter(([path]) => only === undefined || path === only)
     .flatMap(([path, { mutants }]) => mutants.map((mutant) => ({ path, ...mutant })));

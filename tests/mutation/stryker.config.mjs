@@ -1,8 +1,7 @@
 // How files of a room are changed and tried; `run.mjs` names both.
-import { floor } from './rooms.mjs';
+import { floor, keptIn } from './rooms.mjs';
 
 const room = process.env.MUTATED_ROOM;
-const kept = `node_modules/.cache/mutation/${room}`;
 
 export default {
   mutate: process.env.MUTATED_FILES.split(','),
@@ -16,8 +15,8 @@ export default {
   timeoutMS: 600_000,
   timeoutFactor: 20,
   incremental: true,
-  incrementalFile: `${kept}/incremental.json`,
-  tempDirName: `${kept}/copy`,
+  incrementalFile: keptIn(room, Number(process.env.MUTATED_ONE_IN)),
+  tempDirName: `node_modules/.cache/mutation/${room}/copy`,
   ignorePatterns: ['notebook', 'datasets/measured', '**/dist', 'packages/cli', '.ci'],
   reporters: [],
   thresholds: { high: 95, low: floor, break: null },

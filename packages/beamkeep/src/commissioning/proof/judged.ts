@@ -100,7 +100,7 @@ function praise(expected: StepEvidence['expected'], signal: Change | undefined, 
 }
 
 function resetShown(
-  { expected, resetAt, from, to }: StepEvidence,
+  { expected, resetAt, to }: StepEvidence,
   changes: readonly Change[],
   panel: readonly PanelEvent[] | undefined,
 ): Pick<StepResult, 'verdict' | 'reasons' | 'shownBy' | 'state'> {
@@ -120,7 +120,7 @@ function resetShown(
       reasons: [`After the reset the state due is ${state ?? 'not known'}, and it had to be ${expected.state}.`],
     };
   const again = panel?.find(({ time, what }) => what === 'fire' && time > resetAt && time < to);
-  if (again && !(again.time < from))
+  if (again)
     return {
       verdict: 'fail',
       shownBy: 'panel',
