@@ -9,4 +9,13 @@ describe('evenRows', () => {
   });
   it('refuses what is no test', () =>
     expect(() => evenRows(Float64Array.of(0), Float64Array.of(1), 1e9)).toThrow('--from and --to'));
+  it('a value holds from its own second on', () =>
+    expect([...evenRows(Float64Array.of(5000, 7000), Float64Array.of(100, 4), 8000).values]).toEqual([100, 100, 4, 4]));
+  it('of lines within one second the last holds', () =>
+    expect([...evenRows(Float64Array.of(0, 200, 900), Float64Array.of(1, 2, 3), 1000).values]).toEqual([1, 3]));
+  it('takes 100,000 seconds and no more', () => {
+    const to = (end: number) => evenRows(Float64Array.of(0), Float64Array.of(1), end).time.length;
+    expect(to(99_999_999)).toBe(100_000);
+    expect(() => to(100_000_000)).toThrow('more than a day is no test');
+  });
 });

@@ -29,4 +29,37 @@ describe('draws', () => {
       expect(Math.abs(v / variance - 1)).toBeLessThan(0.15);
     });
   }
+  describe('gamma draws follow their distribution, not its first moments alone', () => {
+    /** Largest distance between the share of draws below a place and what the distribution says there. */
+    const distance = (draw: () => number, share: (at: number) => number, count = 40_000): number => {
+      const values = Float64Array.from({ length: count }, draw).sort();
+      return values.reduce(
+        (most, at, row) => Math.max(most, Math.abs(share(at) - row / count), Math.abs(share(at) - (row + 1) / count)),
+        0,
+      );
+    };
+    const exponential = (at: number): number => 1 - Math.exp(-at);
+    const most = 1.63 / Math.sqrt(40_000); // Kolmogorov and Smirnov, one in a hundred (from memory)
+    it('of shape 1: exponential', () => {
+      const draw = draws(4);
+      expect(distance(() => draw.gamma(1, 1), exponential)).toBeLessThan(most);
+    });
+    it('of shape 2: the sum of two exponentials', () => {
+      const draw = draws(5);
+      expect(
+        distance(
+          () => draw.gamma(2, 2),
+          (at) => 1 - (1 + at) * Math.exp(-at),
+        ),
+      ).toBeLessThan(most);
+    });
+    it('of shape 1/2: two of them make an exponential', () => {
+      const draw = draws(6);
+      expect(distance(() => draw.gamma(0.5, 0.5) + draw.gamma(0.5, 0.5), exponential)).toBeLessThan(most);
+    });
+    it('in any unit: mean and variance ask for shape and scale', () => {
+      const draw = draws(8);
+      expect(distance(() => draw.gamma(0.3, 0.09) / 0.3, exponential)).toBeLessThan(most);
+    });
+  });
 });

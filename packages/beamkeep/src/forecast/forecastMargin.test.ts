@@ -76,6 +76,31 @@ describe('forecastMargin', () => {
     expect(Math.abs(days(forecast?.median) - 94)).toBeLessThanOrEqual(1);
     expect(forecast?.low).toBe(forecast?.high);
   });
+  it('where it was gone, cleaned too little and is gone still: from the day after which it stayed', () => {
+    const left = (at: number): number => (at < 100 ? 0.025 * at : 1.8 + 0.01 * (at - 100));
+    const forecast = forecastMargin(noons(120, left, { breaks: [{ time: start + 100 * day, restoration: true }] }));
+    expect(Math.abs(days(forecast?.median) - 107)).toBeLessThanOrEqual(1); // 1.871 dB, not the 75th day
+    const beyond = (at: number): number => (at < 100 ? 0.025 * at : 2);
+    const still = forecastMargin(noons(120, beyond, { breaks: [{ time: start + 100 * day, restoration: true }] }));
+    expect(days(still?.median)).toBe(100);
+  });
+  it('learns from the last 400 days: dirt of other times tells nothing', () => {
+    const course = (at: number): number => (at < 200 ? 0.008 * at : 0.003 * (at - 200));
+    const forecast = forecastMargin(noons(601, course, { breaks: [{ time: start + 200 * day, restoration: true }] }));
+    // 1.871 / 0.003 = 624 days after the cleaning
+    expect(Math.abs(days(forecast?.median) - 824)).toBeLessThan(25);
+    const recent = noons(601, (at) => (at < 200 ? 5 : course(at)), {
+      breaks: [{ time: start + 200 * day, restoration: true }],
+    });
+    expect(forecastMargin(recent)).toEqual(forecast); // whatever came before
+  });
+  it('another seed draws other futures of the same dirt; without one it is the first', () => {
+    const input = noons(60, (at) => 0.02 * at);
+    const of = (seed?: number) => forecastMargin({ ...input, ...(seed && { seed }) });
+    expect(of(1)).toEqual(of());
+    expect(of(2)).not.toEqual(of(1));
+    expect(Math.abs(days(of(2)?.median) - days(of(1)?.median))).toBeLessThan(1);
+  });
   it('leaves the far end open where growth may level off just below', () => {
     const forecast = forecastMargin(noons(40, (at) => 1.9 * (1 - Math.exp(-at / 20))));
     expect(forecast?.low).toBeGreaterThan(start + 40 * day);

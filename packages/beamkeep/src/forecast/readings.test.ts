@@ -16,6 +16,16 @@ describe('readings', () => {
     expect(known?.ground).toBeCloseTo(1.06, 12); // from 0.16 to 1.22, smoothed
     expect(known?.soil.at(-1)).toBeCloseTo(0.3, 12);
   });
+  it('adds up what knocks took, one after the other', () => {
+    const days = [...run(ramp(0)), ...run(ramp(1.2), 1, 10), ...run(ramp(2.4), 2, 20)];
+    const breaks = [
+      { time: 0, restoration: false },
+      { time: 0, restoration: false },
+    ];
+    const known = readings(days, breaks);
+    expect(known?.ground).toBeCloseTo(2 * 1.06, 12);
+    expect(known?.soil.at(-1)).toBeCloseTo(0.44, 12); // what the runs gained, smoothed, and the gap between them
+  });
   it('leaves of a knock no more than re-aiming left of the loss', () => {
     const days = [...run(ramp(0)), ...run(ramp(1.2), 1, 10), ...run(ramp(0.05), 2, 20)];
     const breaks = [

@@ -32,6 +32,12 @@ describe('coverScale', () => {
     expect(drawing).toContain('<line x1="33.00"');
     expect(drawing).toContain('<line x1="83.00"');
   });
-  it('refuses marks of nothing and of all', () =>
-    expect(() => coverScale(square, undefined, 'edge', [0])).toThrow('above 0 and below 100'));
+  it('says how it is lit', () => {
+    expect(coverScale(square).drawing).toContain('evenly lit');
+    expect(coverScale(square, { halfPowerRadius: 60 }).drawing).toContain('lit by the lobe');
+  });
+  it('refuses marks of nothing and of all, wherever they stand among others', () => {
+    for (const marks of [[0], [100], [-5, 50], [50, 100], [Number.NaN]])
+      expect(() => coverScale(square, undefined, 'edge', marks)).toThrow('above 0 and below 100');
+  });
 });

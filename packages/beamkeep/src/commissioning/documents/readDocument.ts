@@ -74,15 +74,21 @@ const schemaAt = (schema: Schema, path: readonly v.IssuePathItem[]): unknown =>
 const fieldOf = (schema: unknown, field: string): unknown =>
   typeof schema === 'object' && schema !== null ? (schema as Readonly<Record<string, unknown>>)[field] : undefined;
 
+/** What lies within wrappers (optional, nullable, one in the other). */
+function unwrapped(schema: unknown): unknown {
+  const wrapped = fieldOf(schema, 'wrapped');
+  return wrapped === undefined ? schema : unwrapped(wrapped);
+}
+
 function inside(schema: unknown, key: unknown): unknown {
-  const unwrapped = fieldOf(schema, 'wrapped') ?? schema;
-  return fieldOf(unwrapped, 'item') ?? fieldOf(fieldOf(unwrapped, 'entries'), String(key));
+  const bare = unwrapped(schema);
+  return fieldOf(bare, 'item') ?? fieldOf(fieldOf(bare, 'entries'), String(key));
 }
 
 function keysOf(schema: unknown): string[] {
-  const unwrapped = fieldOf(schema, 'wrapped') ?? schema;
-  const entries = fieldOf(unwrapped, 'entries');
+  const bare = unwrapped(schema);
+  const entries = fieldOf(bare, 'entries');
   if (typeof entries === 'object' && entries !== null) return Object.keys(entries);
-  const options = fieldOf(unwrapped, 'options');
+  const options = fieldOf(bare, 'options');
   return Array.isArray(options) ? [...new Set(options.flatMap((option: unknown) => keysOf(option)))] : [];
 }

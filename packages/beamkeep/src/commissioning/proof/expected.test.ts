@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseSite } from '../../site/index.js';
-import { expectedSteps } from './expected.js';
+import { expectedSteps, lightingOf } from './expected.js';
 import { type ProofStep, parseProofSheet } from './step.js';
 import { usualSteps } from './usualSteps.js';
 
@@ -77,6 +77,144 @@ describe('expectedSteps', () => {
   it('says what a step lacks', () => {
     expect(() => only({ do: 'part-cover' })).toThrow('needs "millimetres" or "obscuration"');
     expect(() => only({ do: 'part-cover', millimetres: 20 })).toThrow('needs the "reflector"');
+  });
+});
+
+describe('expectedSteps: how much a step takes', () => {
+  const strip = (step: object, reflector: object) =>
+    only({ do: 'part-cover', ...step } as ProofStep, {}, { reflector }).obscuration?.value;
+  const square = { shape: 'rectangle', width: 100 };
+  const disc = { shape: 'round', diameter: 100 };
+  it('derived: a strip of a rectangle hides its share, from an edge or across the middle', () => {
+    expect(strip({ millimetres: 30 }, square)).toBeCloseTo(30, 6);
+    expect(strip({ millimetres: 30, from: 'middle' }, square)).toBeCloseTo(30, 6);
+  });
+  it('derived: half of a disc is half; a strip of half its width across the middle hides 60.9 %', () => {
+    expect(strip({ millimetres: 50 }, disc)).toBeCloseTo(50, 6);
+    // 2 (asin(1/2) + 1/2 root(3/4)) / pi of the disc
+    expect(strip({ millimetres: 50, from: 'middle' }, disc)).toBeCloseTo(60.9, 1);
+    expect(strip({ millimetres: 25 }, disc)).toBeCloseTo(19.55, 2);
+  });
+  it('derived: a lobe of 0.05 degrees is half as bright 54.1 mm from its middle, 62 m away', () => {
+    const beam = { halfAngle: 0.05, separation: 62, id: 'B1' };
+    expect(lightingOf({ lit: 'by-the-lobe' }, beam)?.halfPowerRadius).toBeCloseTo(54.105, 3);
+    expect(lightingOf({ lit: 'evenly' }, beam)).toBeUndefined();
+    expect(lightingOf({}, beam)).toBeUndefined();
+  });
+  it('a filter may be off by 3 %, a cover by 5 %, and nothing takes more than all', () => {
+    const single = { layout: 'end-to-end' };
+    expect(only({ do: 'filter', transmittance: 0.9 }, single).obscuration).toEqual({
+      value: expect.closeTo(10, 9),
+      low: expect.closeTo(7, 9),
+      high: expect.closeTo(13, 9),
+    });
+    expect(only({ do: 'part-cover', obscuration: 60 }).obscuration).toEqual({ value: 60, low: 55, high: 65 });
+    expect(only({ do: 'part-cover', obscuration: 98 }).obscuration?.high).toBe(100);
+  });
+});
+
+describe('expectedSteps: whether it alarms', () => {
+  const single = { layout: 'end-to-end', alarmThreshold: 35, alarmDelay: 10 };
+  const filter = (percent: number) => only({ do: 'filter', transmittance: 1 - percent / 100 }, single);
+  const cover = (obscuration: number) => only({ do: 'part-cover', obscuration }, single);
+  const told = ({ signal, doubts }: ReturnType<typeof only>) => (doubts.length > 0 ? 'in doubt' : (signal ?? 'quiet'));
+  it.each([
+    [31, 'quiet'],
+    [33, 'in doubt'],
+    [37, 'in doubt'],
+    [39, 'fire'],
+  ])('a filter of %d % before a threshold of 35 %: %s', (percent, says) => expect(told(filter(percent))).toBe(says));
+  it.each([
+    [29, 'quiet'],
+    [31, 'in doubt'],
+    [39, 'in doubt'],
+    [40, 'fire'], // 35 % at the least
+    [30, 'in doubt'], // 35 % at the most: at the threshold it alarms
+  ])('a cover of %d % before a threshold of 35 %: %s', (percent, says) => expect(told(cover(percent))).toBe(says));
+  it('a step in doubt brings no signal to wait for, and says to take another', () =>
+    expect(filter(36)).toMatchObject({
+      signal: undefined,
+      window: undefined,
+      state: 'normal',
+      holdSeconds: 0,
+      doubts: ['36 % lies too near the alarm threshold of 35 % to prove anything: choose a denser or a thinner one'],
+    }));
+});
+
+describe('expectedSteps: how long to hold it', () => {
+  it('a cover: the delay and twice the allowance, or longer where the sheet says so', () => {
+    expect(only({ do: 'cover-slowly' }, { alarmDelay: 12 }).holdSeconds).toBe(22);
+    expect(only({ do: 'cover-slowly', hold: 60 }, { alarmDelay: 12 }).holdSeconds).toBe(60);
+    expect(only({ do: 'cover-at-once', hold: 5 }, { faultDelay: 12 }).holdSeconds).toBe(22);
+  });
+  it('a filter that must not alarm: half a minute, and longer than an alarm would take', () => {
+    const quiet = (alarmDelay: number, hold?: number) =>
+      only({ do: 'filter', transmittance: 0.95, ...(hold && { hold }) }, { alarmDelay }).holdSeconds;
+    expect(quiet(10)).toBe(30);
+    expect(quiet(25)).toBe(35);
+    expect(quiet(10, 90)).toBe(90);
+  });
+});
+
+describe('expectedSteps: the state runs on', () => {
+  const states = (...steps: readonly ProofStep[]) => expectedSteps(sheetOf(steps), beamOf()).map(({ state }) => state);
+  const [slowly, atOnce, uncover, reset, alarm]: ProofStep[] = [
+    { do: 'cover-slowly' },
+    { do: 'cover-at-once' },
+    { do: 'uncover' },
+    { do: 'reset' },
+    { do: 'panel-alarm' },
+  ];
+  if (!slowly || !atOnce || !uncover || !reset || !alarm) throw new Error('no steps');
+  it('a blocked beam stays a fault through resets until it is uncovered', () => {
+    expect(states(atOnce, reset, reset)).toEqual(['fault', 'fault', 'fault']);
+    expect(states(atOnce, uncover, reset)).toEqual(['fault', 'normal', 'normal']);
+    expect(states(slowly, reset)).toEqual(['fire', 'normal']); // whether it alarms again is for the log to show
+  });
+  it('while a fire stands nothing new can come: such a step is in doubt', () => {
+    const standing = 'a fire signal still stands: reset before this step, or it can show nothing';
+    const second = (step: ProofStep) => expectedSteps(sheetOf([slowly, step]), beamOf())[1];
+    for (const step of [slowly, atOnce, alarm, { do: 'filter', transmittance: 0.5 } as const])
+      expect(second(step)).toMatchObject({ signal: undefined, state: 'fire', doubts: [standing] });
+    expect(second({ do: 'filter', transmittance: 0.95 })).toMatchObject({
+      signal: undefined,
+      state: 'fire',
+      doubts: [],
+    });
+    for (const step of [slowly, atOnce, alarm]) expect(only(step).doubts).toEqual([]);
+  });
+  it('a simulated alarm is a fire', () => expect(only(alarm)).toMatchObject({ signal: 'fire', state: 'fire' }));
+});
+
+describe('expectedSteps: words', () => {
+  it('say what a hand must do', () => {
+    expect(only({ do: 'cover-slowly' }, { alarmThreshold: 25 }).words).toContain('At 25 % the alarm delay begins');
+    expect(only({ do: 'filter', transmittance: 0.8 }, { wavelength: 950 }).words).toBe(
+      'Hold a filter of 80 % single-pass transmittance at 950 nm before the head. ' +
+        'The light meets it twice, out and back: 36 % obscuration.',
+    );
+    expect(only({ do: 'filter', transmittance: 0.8, crossings: 1 }).words).toContain('The light meets it once: 20 %');
+    expect(only({ do: 'part-cover', obscuration: 40 }).words).toBe(
+      'Cover part of the reflector, so that 40 % of its light is hidden.',
+    );
+    const square = { reflector: { shape: 'rectangle', width: 100 } };
+    expect(only({ do: 'part-cover', millimetres: 40 }, {}, square).words).toBe(
+      'Cover 40 mm from one edge of the reflector on (evenly lit). The light meets it once: 40 % obscuration.',
+    );
+    expect(
+      only(
+        { do: 'part-cover', millimetres: 40, from: 'middle' },
+        { halfAngle: 0.05 },
+        { ...square, lit: 'by-the-lobe' },
+      ).words,
+    ).toMatch(/^Cover 40 mm across the middle of the reflector \(lit by the lobe\)/);
+  });
+  it('bode ill where a threshold cannot be reached, and only there', () => {
+    expect(only({ do: 'cover-slowly' }, { covered: 70 }).cautions).toEqual([
+      'the alarm threshold of 35 % cannot be reached: the most that can be read is 30 %',
+    ]);
+    expect(only({ do: 'cover-at-once' }, { covered: 10 }).cautions).toEqual([]);
+    expect(only({ do: 'cover-at-once' }, { covered: 11 }).cautions[0]).toContain('the fault threshold of 90 %');
   });
 });
 
