@@ -54,4 +54,57 @@ describe('aimScanOf', () => {
     expect(() => aimScanOf(wide, { ...options, angles: ['x'] })).toThrow('no column "x" (--angles)');
     expect(() => aimScanOf(wide, { ...options, angles: ['a', 'b', 'c'] })).toThrow('one or two axes');
   });
+  it('a lobe over one axis needs five readings, over two seven', () => {
+    const of = (names: readonly string[], line: string, count: number) => {
+      const all = table(names, line);
+      return () => aimScanOf({ ...all, rows: all.rows.slice(0, count) }, options);
+    };
+    expect(of(['angle', 'level'], '0,98', 5)).not.toThrow();
+    expect(of(['angle', 'level'], '0,98', 4)).toThrow(
+      '4 of its lines hold angle and reading, and a lobe over 1 axis needs 5',
+    );
+    expect(of(['pan', 'tilt', 'level'], '0,0,98', 7)).not.toThrow();
+    expect(of(['pan', 'tilt', 'level'], '0,0,98', 6)).toThrow('over 2 axes needs 7 or more');
+    expect(of(['angle', 'level'], '0,98', 4)).toThrow(/needs 5 or more$/); // no line is to blame
+  });
+  it('a reading counts only where each of its angles is there', () => {
+    const holes = table(['pan', 'tilt', 'level'], ',0,98', '0,,98', '0,0,');
+    expect(() => aimScanOf({ ...holes, rows: holes.rows.slice(0, 3) }, options)).toThrow('0 of its lines');
+  });
+  it('the name in the option goes before the column of the log, and that before the word level', () => {
+    const names = ['b1', 'level', 'angle', 'other'];
+    const [line, angles] = ['1,2,3,4', ['angle']];
+    const power = (more: object) => aimScanOf(table(names, line), { ...options, angles, ...more }).power[0];
+    expect(power({ level: 'other', signalColumn: 'b1' })).toBe(4);
+    expect(power({ signalColumn: 'b1' })).toBe(1);
+    expect(power({})).toBe(2);
+    expect(power({ signalColumn: 'b2' })).toBe(2);
+    expect(() => power({ level: 'b2' })).toThrow(
+      'scan.csv:1: no column "b2" (--level); it has "b1", "level", "angle", "other"',
+    );
+  });
+  it.each(['time', 'Date', 'TIMESTAMP'])('a column %s is no angle', (name) =>
+    expect(aimScanOf(table([name, 'angle', 'level'], '5,0.1,98'), options).axes).toEqual(['angle']),
+  );
+  it('a column that only begins like it is one', () =>
+    expect(aimScanOf(table(['timer', 'angle', 'level'], '5,0.1,98'), options).axes).toEqual(['timer', 'angle']));
+  it('no angles, and too many, are asked for by name', () => {
+    expect(() => aimScanOf(table(['level'], '98'), options)).toThrow(
+      'this has "level": name them with --angles and --level',
+    );
+    expect(() => aimScanOf(table(['a', 'level'], '0,98'), { ...options, angles: [] })).toThrow(
+      '--angles names 0 columns',
+    );
+  });
+  it('keeps readings as they were written beside their power', () => {
+    const { readings, power } = aimScanOf(table(['angle', 'level'], '0,-3'), { ...options, signalUnit: 'decibels' });
+    expect(readings[0]).toBe(-3);
+    expect(power[0]).toBeCloseTo(0.501, 3);
+  });
+  it('angles come in the unit that is told', () => {
+    const scan = (angleUnit?: 'milliradians') =>
+      aimScanOf(table(['angle', 'level'], '10,98'), { ...options, ...(angleUnit && { angleUnit }) });
+    expect(scan().angles[0]?.[0]).toBe(10);
+    expect(scan('milliradians').angles[0]?.[0]).toBeCloseTo(0.573, 3);
+  });
 });

@@ -190,4 +190,66 @@ describe('proofOf', () => {
     expect(() =>
       prove(full, logged('1:0', { even: { time: new Float64Array(0), obscuration: new Float64Array(0) } })),
     ).toThrow('the log holds 0 samples'));
+  it('one verdict for all: a failure before what is open, what is open before a pass', () => {
+    const steps: ProofStep[] = [{ do: 'cover-slowly' }, { do: 'uncover' }, { do: 'panel-alarm' }];
+    const log = '20:0 8:0-99 25:99.5 40:0';
+    expect(prove(steps.slice(0, 2), logged(log)).verdict).toBe('pass');
+    expect(prove(steps, logged(log)).verdict).toBe('open');
+    expect(prove(steps, logged(log, { panel: [] })).verdict).toBe('fail');
+  });
+  it('tells clean air before the test, and every change of state by the settings', () => {
+    const proof = prove(full, logged(fullLog, reset));
+    expect(Math.abs(proof.clean)).toBeLessThan(0.2);
+    expect(proof.changes.map(({ state }) => state)).toEqual(['normal', 'fire', 'normal', 'fault', 'normal']);
+  });
+  it('a reset that is written into the sheet clears the fire, by its own time', () => {
+    const times = full.map((_, row) => (row === 4 ? second(150) : Number.NaN));
+    const proof = prove(full, logged(fullLog, { times }));
+    expect(verdicts(proof)).toEqual(full.map(() => 'pass'));
+    expect(proof.steps[4]?.start).toBe(second(150));
+  });
+  it('the reading that came back is that of the half minute after, not of what drifted later', () => {
+    const steps: ProofStep[] = [{ do: 'cover-slowly' }, { do: 'uncover' }];
+    const [, back] = prove(steps, logged('20:0 8:0-99 25:99.5 31:0 200:1.9')).steps;
+    expect(back?.obscuration).toBeLessThan(0.5);
+  });
+  it('it is that before the next stay: a hand that follows at once is no part of it', () => {
+    const steps: ProofStep[] = [{ do: 'cover-slowly' }, { do: 'uncover' }];
+    const proof = prove(steps, logged('20:0 8:0-99 25:99.5 5:0 20:30 40:0'));
+    expect(proof.steps[1]).toMatchObject({ verdict: 'pass' });
+    expect(proof.steps[1]?.obscuration).toBeLessThan(0.5);
+    expect(proof.unexplained).toMatchObject([{ largest: expect.closeTo(30, 0) }]);
+  });
+  it('one clear sample is not enough to say that the light came back', () => {
+    const steps: ProofStep[] = [{ do: 'cover-slowly' }, { do: 'uncover' }];
+    const log = logged('20:0 8:0-99 25:99.5 0.5:0');
+    expect(prove(steps, log).steps[1]).toMatchObject({ verdict: 'fail' });
+    expect(prove(steps, logged('20:0 8:0-99 25:99.5 2:0')).steps[1]).toMatchObject({ verdict: 'pass' });
+  });
+  it('a step that no stretch shows begins where the one before it was over, or when it was written down', () => {
+    const steps: ProofStep[] = [{ do: 'cover-slowly' }, { do: 'uncover' }, { do: 'panel-alarm' }];
+    const log = '20:0 8:0-99 25:99.5 40:0';
+    const begun = prove(steps, logged(log)).steps[2]?.start as number;
+    expect(Math.abs(begun - second(53))).toBeLessThan(1500);
+    const times = [Number.NaN, Number.NaN, second(80)];
+    expect(prove(steps, logged(log, { times })).steps[2]?.start).toBe(second(80));
+    expect(prove([{ do: 'panel-alarm' }], logged('30:0')).steps[0]?.start).toBe(start); // nothing before: with the log
+  });
+  it("a fire in the panel's list counts for the step that it came in, not for the one before", () => {
+    const steps: ProofStep[] = [{ do: 'panel-alarm' }, { do: 'reset' }, { do: 'cover-slowly' }, { do: 'uncover' }];
+    const times = [second(5), second(15), Number.NaN, Number.NaN];
+    const panel = [{ time: second(45), what: 'fire' }];
+    const proof = prove(steps, logged('30:0 8:0-99 25:99.5 40:0', { times, panel }));
+    expect(proof.steps[0]).toMatchObject({ verdict: 'fail', reasons: ["The panel's list has no fire here."] });
+    expect(proof.steps[2]?.verdict).toBe('pass');
+  });
+  it('three samples are a log, two are none', () => {
+    const few = (count: number) => {
+      const { even } = logged('20:0');
+      const cut = { time: even.time.slice(0, count), obscuration: even.obscuration.slice(0, count) };
+      return () => prove([{ do: 'panel-alarm' }], logged('20:0', { even: cut }));
+    };
+    expect(few(2)).toThrow('beam B1: the log holds 2 samples: a proof needs the logged test');
+    expect(few(3)).not.toThrow();
+  });
 });

@@ -25,4 +25,19 @@ describe('dirtShift', () => {
     expect(() => dirtShift(bare, 100)).toThrow('dirt 100 %');
     expect(() => dirtShift(bare, Number.NaN)).toThrow('dirt NaN %');
   });
+  it('no dirt moves nothing; at the limit of the compensation its fault is there', () => {
+    expect(dirtShift(bare, 0)).toMatchObject({ smoke: expect.closeTo(35, 10), ends: 'no' });
+    const limit = { alarmThreshold: 35, compensation: { limitDecibels: -10 * Math.log10(0.75) } } as const;
+    expect(dirtShift(limit, 25)).toMatchObject({ smoke: expect.closeTo(35, 9), ends: 'fault' });
+    expect(dirtShift(limit, 24.9)).toEqual({
+      dirt: 24.9,
+      smoke: 35,
+      smokeDecibels: expect.closeTo(1.8709, 4),
+      ends: 'no',
+    });
+    expect(dirtShift({ ...bare, compensation: 'unknown' }, 20).smoke).toBeCloseTo(18.75, 10);
+  });
+  it('dirt of just the threshold leaves no smoke to wait for', () =>
+    expect(dirtShift(bare, 35)).toMatchObject({ smoke: 0, ends: 'alarm' }));
+  it('dirt below nothing is none', () => expect(() => dirtShift(bare, -1)).toThrow('from 0, below 100'));
 });

@@ -21,4 +21,21 @@ describe('wallTable', () => {
     expect(usualThresholds(30)).toEqual([25, 30, 35, 50]);
   });
   it('refuses an empty table', () => expect(() => wallTable(beam, [])).toThrow('at least one threshold'));
+  it('refuses a table without separations', () =>
+    expect(() => wallTable(beam, [35], [])).toThrow('at least one threshold and one separation'));
+  it('says each threshold in its column, over the path of its row', () => {
+    const { thresholds, rows } = wallTable(beam, [25, 50], [20, 40]);
+    expect(thresholds).toEqual([25, 50]);
+    expect(rows.map(({ cells }) => cells.map(({ percent, pathMetres }) => [percent, pathMetres]))).toEqual([
+      [
+        [25, 40],
+        [50, 40],
+      ],
+      [
+        [25, 80],
+        [50, 80],
+      ],
+    ]);
+  });
+  it('usual thresholds stand in order', () => expect(usualThresholds(9)).toEqual([9, 25, 35, 50]));
 });
