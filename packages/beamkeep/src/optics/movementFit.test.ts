@@ -80,6 +80,88 @@ describe('movementFit', () => {
       expect(count).toBeLessThanOrEqual(146);
     }
   });
+  describe('limits in quiet noise are those of first-order error propagation', () => {
+    const noise = normalNoise(85);
+    const loss = lossOf(swing, 0.6, 0.3, reference, halfRange).map((value) => value + 0.02 * noise());
+    const found = movementFit(loss, swing);
+    const [, b = Number.NaN, c = Number.NaN] = found.fit.coefficients;
+    const entry = (i: number, j: number) => found.fit.covariance[i]?.[j] as number;
+    const t90 = 1.6458; // Student, 1437 degrees of freedom
+    const reach = ({ low, high }: { readonly low: number; readonly high: number }) => (high - low) / 2;
+    it('of the movement, root of curvature over 3.01 dB', () =>
+      expect(reach(found.movement) / ((t90 * Math.sqrt(entry(2, 2))) / (2 * Math.sqrt(unit * c)))).toBeCloseTo(1, 2));
+    it('of the offset, slope over twice the root of both', () => {
+      const [byB, byC] = [1 / (2 * Math.sqrt(unit * c)), -b / (4 * Math.sqrt(unit) * c ** 1.5)];
+      const variance = byB ** 2 * entry(1, 1) + 2 * byB * byC * entry(1, 2) + byC ** 2 * entry(2, 2);
+      expect(reach(found.offset) / (t90 * Math.sqrt(variance))).toBeCloseTo(1, 2);
+      expect((found.offset.low + found.offset.high) / 2 / found.offset.value).toBeCloseTo(1, 2);
+    });
+    it('of the loss at rest, the squares of the offset\u2019s own', () => {
+      expect(found.lossAtRest.low).toBeCloseTo(unit * found.offset.low ** 2, 12);
+      expect(found.lossAtRest.high).toBeCloseTo(unit * found.offset.high ** 2, 12);
+    });
+    it('of what re-aiming wins: the loss at rest, and the slope at the end of the movement', () => {
+      const margin = t90 * Math.sqrt(entry(1, 1));
+      expect(found.winAtLow.low).toBeCloseTo(found.lossAtRest.low + b - margin, 4);
+      expect(found.winAtLow.high).toBeCloseTo(found.lossAtRest.high + b + margin, 4);
+      expect(found.winAtLow.value).toBeCloseTo(found.lossAtRest.value + b, 9);
+    });
+    it('a unit of the proxy is its share of half the range, in all limits', () => {
+      for (const end of ['value', 'low', 'high'] as const)
+        expect(found.movementPerUnit[end] * halfRange).toBeCloseTo(found.movement[end], 12);
+    });
+    it('more confidence, wider limits: 1.96 to 1.65', () => {
+      const wide = movementFit(loss, swing, { confidence: 0.95 });
+      expect(reach(wide.movement) / reach(found.movement)).toBeCloseTo(1.9617 / t90, 2);
+      expect(wide.movement.value).toBe(found.movement.value);
+    });
+    it('the reference is the middle of the usual range, its ends the 2nd and the 98th percentile', () => {
+      const steps = Float64Array.from({ length: 101 }, (_, i) => i);
+      const even = movementFit(
+        steps.map((u) => unit * (0.5 + (0.2 * (u - 50)) / 48) ** 2),
+        steps,
+      );
+      expect(even.reference).toBeCloseTo(50, 9);
+      expect(even.halfRange).toBeCloseTo(48, 9);
+      expect(even.offset.value).toBeCloseTo(0.5, 6);
+    });
+  });
+  it('what it wins on average counts where the movement dwells', () => {
+    // Two rows in three at the warm end: the middle of the proxy lies a third of half the range above its reference.
+    const dwelling = Float64Array.from({ length: 600 }, (_, i) => [0, 10, 20, 20, 20, 20][i % 6] as number);
+    const found = movementFit(
+      dwelling.map((u) => unit * (0.4 + (0.2 * (u - 10)) / 10) ** 2),
+      dwelling,
+    );
+    const middle = (0 + 10 + 4 * 20) / 6 / 10 - 1;
+    expect(found.winOnAverage.value).toBeCloseTo(unit * (0.4 ** 2 + 2 * 0.4 * 0.2 * middle), 6);
+  });
+  it('an offset that may be none has a loss at rest from nothing on, and wins from nothing on', () => {
+    const noise = normalNoise(86);
+    const loss = lossOf(swing, 0, 0.3, reference, halfRange).map((value) => value + 0.1 * noise());
+    const found = movementFit(loss, swing);
+    expect(found.offset.low).toBeLessThan(0);
+    expect(found.offset.high).toBeGreaterThan(0);
+    expect(found.lossAtRest.low).toBe(0);
+    expect(found.lossAtRest.high).toBeCloseTo(unit * Math.max(Math.abs(found.offset.low), found.offset.high) ** 2, 12);
+    expect(found.winAtLow.low).toBe(0);
+  });
+  it('to the other side of the peak all is mirrored', () => {
+    const noise = normalNoise(87);
+    const loss = lossOf(swing, 0.6, 0.3, reference, halfRange).map((value) => value + 0.02 * noise());
+    const [right, left] = [
+      movementFit(loss, swing),
+      movementFit(
+        loss,
+        swing.map((u) => -u),
+      ),
+    ];
+    expect(left.offset.value).toBeCloseTo(-right.offset.value, 9);
+    expect(left.offset.low).toBeCloseTo(-right.offset.high, 9);
+    expect(left.lossAtRest.low).toBeCloseTo(right.lossAtRest.low, 9);
+    expect(left.winAtLow.low).toBeCloseTo(right.winAtLow.low, 9);
+    expect(left.peak).toBeCloseTo(-right.peak, 6);
+  });
   it('a curvature that cannot be told gives bounds: the offset no smaller than the slope demands', () => {
     const noise = normalNoise(83);
     const loss = lossOf(swing, 0.8, 0.03, reference, halfRange).map((value) => value + 0.1 * noise());
