@@ -4,6 +4,9 @@
  */
 const formatters = new Map<string, Intl.DateTimeFormat>();
 
+/** Last instant that a date can hold [ms]; the first is as far before 1970 (ECMA-262, 21.4.1.1). */
+const lastDate = 8.64e15;
+
 const offsetInWords = /GMT(?:([+-])(\d\d):(\d\d)(?::(\d\d))?)?$/;
 
 /**
@@ -18,6 +21,8 @@ const offsetInWords = /GMT(?:([+-])(\d\d):(\d\d)(?::(\d\d))?)?$/;
  * @example zoneOffset('Europe/Lisbon', Date.UTC(2027, 6, 1)) // 3600000
  */
 export function zoneOffset(zone: string, instant: number): number {
+  // The zone of whoever names none: a formatter takes longer to make than many a log takes to read.
+  if (zone === 'UTC' && Math.abs(instant) <= lastDate) return 0;
   let formatter = formatters.get(zone);
   if (formatter === undefined) {
     formatter = new Intl.DateTimeFormat('en', { timeZone: zone, timeZoneName: 'longOffset' });

@@ -148,12 +148,14 @@ export function lastingSteps(searched: Searched, least: number): Step[] {
   for (const { rows: loss, cells: flat } of series) {
     for (const [before, after] of jumps(flat, sharpShare * least)) {
       const rows = openRows(hidden, cells.row[Math.max(0, before - 1)] as number, cells.row[after + 2] ?? time.length);
-      const values = Float64Array.from(rows, (row) => loss[row] as number);
+      const values = valuesAt(loss, rows);
+      const sharp = (clear: number) => sharpChange(values, 0, values.length, sharpShare * least, clear);
+      const change = sharp(clearWherePlain);
+      if (change === undefined) continue;
       const about = (flat[after] as number) > (flat[before] as number) ? 1 : -1;
       const shown = dayShift(course, perDay, (before + after) >> 1, about);
       const plain = shown.middle >= least && shown.quarter >= plainly * shown.usual;
-      const change = sharpChange(values, 0, values.length, sharpShare * least, plain ? clearWherePlain : clearByDay);
-      if (change === undefined) continue;
+      if (!plain && sharp(clearByDay) === undefined) continue;
       const row = rows[change.row] as number;
       const at = cellAt(cells, time[row] as number);
       // The same change, seen once already.
@@ -190,27 +192,28 @@ function jumps(flat: Float64Array, least: number): [number, number][] {
   return found;
 }
 
-/** Rows that are not hidden from a cell's first to another's, at least so many. */
-function openRows(hidden: Uint8Array, from: number, to: number): number[] {
+/** Rows that are not hidden from a cell's first to another's; beyond them, so many on either side of the middle. */
+function openRows(hidden: Uint8Array, from: number, to: number): Int32Array {
   const middle = (from + to) >> 1;
-  const rows: number[] = [];
-  let [first, last] = [from, to];
-  const open = (row: number): boolean => hidden[row] === 0;
-  for (let row = from; row < to; row++) if (open(row)) rows.push(row);
-  for (let wanted = leastRows - rows.filter((row) => row < middle).length; wanted > 0 && first > 0; ) {
-    first--;
-    if (!open(first)) continue;
-    rows.unshift(first);
-    wanted--;
-  }
-  for (
-    let wanted = leastRows - rows.filter((row) => row >= middle).length;
-    wanted > 0 && last < hidden.length;
-    last++
-  ) {
-    if (!open(last)) continue;
-    rows.push(last);
-    wanted--;
-  }
+  let first = from;
+  for (let seen = open(hidden, from, middle); seen < leastRows && first > 0; ) if (hidden[--first] === 0) seen++;
+  let end = to;
+  for (let seen = open(hidden, middle, to); seen < leastRows && end < hidden.length; ) if (hidden[end++] === 0) seen++;
+  const rows = new Int32Array(open(hidden, first, end));
+  let count = 0;
+  for (let row = first; row < end; row++) if (hidden[row] === 0) rows[count++] = row;
   return rows;
+}
+
+/** How many of the rows `from` to `to` (excluded) are not hidden. */
+function open(hidden: Uint8Array, from: number, to: number): number {
+  let count = 0;
+  for (let row = from; row < to; row++) if (hidden[row] === 0) count++;
+  return count;
+}
+
+function valuesAt(column: Float64Array, rows: Int32Array): Float64Array {
+  const values = new Float64Array(rows.length);
+  for (let i = 0; i < rows.length; i++) values[i] = column[rows[i] as number] as number;
+  return values;
 }

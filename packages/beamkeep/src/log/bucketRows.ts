@@ -20,7 +20,9 @@ export interface BucketColumns {
 }
 
 /** Buckets that there is room for at first. */
-const firstRoom = 1 << 10;
+const firstRoom = 1 << 12;
+/** Times the room that it grows to: what is copied is touched twice, while room that is not used yet takes no memory. */
+const growth = 4;
 
 const columnsOf = (rows: number): BucketColumns => ({
   time: new Float64Array(rows),
@@ -52,7 +54,7 @@ export class BucketRows {
   makeRoom(rows: number): void {
     const room = this.columns.time.length;
     if (rows <= room) return;
-    const larger = columnsOf(Math.max(rows, 2 * room));
+    const larger = columnsOf(Math.max(rows, growth * room));
     for (const key of keys) larger[key].set(this.columns[key].subarray(0, this.length));
     this.columns = larger;
   }

@@ -13,7 +13,9 @@ import { RunningNoise } from './runningNoise.js';
  */
 
 /** Rows taken over at once. */
-const rowsAtOnce = 1 << 13;
+const rowsAtOnce = 1 << 12;
+/** Room for rows at first: so many times that, so that the rows of usual buckets find room beside them. */
+const timesRoom = 4;
 /** Slots for closed buckets that are still of interest, used in turn. */
 const slots = 3;
 /** How eventful a bucket is in which a beam crosses one of its thresholds, at least. */
@@ -45,7 +47,7 @@ export class Condenser {
   readonly kept: KeptSamples;
   private readonly summaries: readonly BucketSummary[];
   private readonly noise: readonly RunningNoise[];
-  private time: Float64Array = new Float64Array(2 * rowsAtOnce);
+  private time: Float64Array = new Float64Array(timesRoom * rowsAtOnce);
   private columns: Float64Array[];
   private rows = 0;
   private openFrom = 0;
@@ -68,7 +70,7 @@ export class Condenser {
     this.buckets = beams.map(() => new BucketRows());
     this.summaries = beams.map(({ step }) => new BucketSummary(step));
     this.noise = beams.map(({ step }) => new RunningNoise(step));
-    this.columns = beams.map(() => new Float64Array(2 * rowsAtOnce));
+    this.columns = beams.map(() => new Float64Array(timesRoom * rowsAtOnce));
     this.kept = new KeptSamples(mostSamples);
     this.closed = Array.from({ length: slots }, () => ({
       from: 0,

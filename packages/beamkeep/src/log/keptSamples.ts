@@ -21,12 +21,15 @@ const leftFilled = 0.75;
 export class KeptSamples {
   /** In order of time; those of one beam in order of their numbers. */
   buckets: KeptBucket[] = [];
-  time: Float64Array = new Float64Array(0);
-  value: Float64Array = new Float64Array(0);
+  readonly time: Float64Array;
+  readonly value: Float64Array;
   private used = 0;
   private least = 0;
 
-  constructor(private readonly room: number) {}
+  constructor(private readonly room: number) {
+    this.time = new Float64Array(room);
+    this.value = new Float64Array(room);
+  }
 
   /**
    * Keeps the usable samples of a bucket, if it is eventful enough.
@@ -43,7 +46,6 @@ export class KeptSamples {
     if (score <= this.least || count > this.room * leftFilled) return;
     if (this.used + count > this.room) this.clear();
     if (score <= this.least) return;
-    this.grow(this.used + count);
     this.buckets.push({ beam, bucket, score, from: this.used, count });
     for (let row = rows.from; row < rows.to; row++) {
       const value = values[row] as number;
@@ -51,18 +53,6 @@ export class KeptSamples {
       this.time[this.used] = time[row] as number;
       this.value[this.used++] = value;
     }
-  }
-
-  private grow(wanted: number): void {
-    if (wanted <= this.time.length) return;
-    const size = Math.min(this.room, Math.max(2 * this.time.length, wanted, 4096));
-    const larger = (column: Float64Array): Float64Array => {
-      const copy = new Float64Array(size);
-      copy.set(column.subarray(0, this.used));
-      return copy;
-    };
-    this.time = larger(this.time);
-    this.value = larger(this.value);
   }
 
   private clear(): void {

@@ -34,7 +34,7 @@ export function packed(numbers: Float64Array, count: number, origin: number, tri
         continue;
       }
       const scaled = Math.round((number - origin) * per);
-      if (!(Math.abs(scaled) <= largest && Object.is(scaled / per + origin, number))) break;
+      if (!(Math.abs(scaled) <= largest && scaled / per + origin === number) || Object.is(number, -0)) break;
       whole[at] = scaled;
     }
     if (at === count) return { whole, per, origin };

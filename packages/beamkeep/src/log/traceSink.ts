@@ -129,11 +129,16 @@ export class TraceSink implements RowSink {
     return { condenser, scales };
   }
 
-  private scales(times = this.raw.times()): Scale[] {
+  private scales(times = this.timesForScales()): Scale[] {
     return this.beams.map(({ beam }, at) => {
       const { time, value } = beam.cleanAir === undefined ? this.raw.usable(at, times) : nothing;
       return scaleOf(beam, time, value);
     });
+  }
+
+  /** Only a beam whose clean air nobody has stated is looked through for it. */
+  private timesForScales(): Float64Array {
+    return this.beams.some(({ beam }) => beam.cleanAir === undefined) ? this.raw.times() : nothing.time;
   }
 
   end(): void {

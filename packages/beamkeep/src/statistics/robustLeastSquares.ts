@@ -67,14 +67,19 @@ export function robustLeastSquares(
     target.slice(),
   );
   const least = Math.max(leastSpread, 1e-12 * largest(target));
-  const huber = reweighted(design, target, plain.coefficients, least, huberRounds, huberWeight);
+  const huber = reweighted(design, target, plain.coefficients, least, huberRounds, (off, spread, trust) => {
+    for (let i = 0; i < trust.length; i++) trust[i] = huberWeight(Math.abs(off[i] as number) / spread);
+  });
+  const biweights: Weighing = (off, spread, trust) => {
+    for (let i = 0; i < trust.length; i++) trust[i] = biweight(Math.abs(off[i] as number) / spread, reach);
+  };
   const { coefficients, spread, trust } = reweighted(
     design,
     target,
     huber.coefficients,
     least,
     biweightRounds,
-    (distance) => biweight(distance, reach),
+    biweights,
   );
 
   const off = residualsOf(design, target, coefficients);
@@ -97,6 +102,9 @@ export function robustLeastSquares(
   };
 }
 
+/** Writes the say of all rows at once: a call for each of them would cost more than the say itself. */
+type Weighing = (off: Float64Array, spread: number, trust: Float64Array) => void;
+
 /** Fits again and again with weights by distance, until nothing moves or the rounds are over. */
 function reweighted(
   design: readonly Float64Array[],
@@ -104,16 +112,13 @@ function reweighted(
   start: Float64Array,
   least: number,
   rounds: number,
-  weightAt: (distance: number) => number,
+  weigh: Weighing,
 ): { coefficients: Float64Array; spread: number; trust: Float64Array } {
   let coefficients = start;
   let off = residualsOf(design, target, coefficients);
   let spread = residualSpread(off, design.length, least);
   const trust = new Float64Array(off.length);
-  const weigh = () => {
-    for (let i = 0; i < trust.length; i++) trust[i] = weightAt(Math.abs(off[i] as number) / spread);
-  };
-  weigh();
+  weigh(off, spread, trust);
   for (let round = 0; round < rounds; round++) {
     coefficients = orthogonalSolution(
       design.map((column) => scaled(column, trust)),
@@ -122,7 +127,7 @@ function reweighted(
     const before = off;
     off = residualsOf(design, target, coefficients);
     spread = residualSpread(off, design.length, least);
-    weigh();
+    weigh(off, spread, trust);
     if (largestMove(off, before) < 1e-6 * spread) break;
   }
   return { coefficients, spread, trust };

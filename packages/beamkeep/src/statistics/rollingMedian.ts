@@ -25,12 +25,15 @@ export function rollingMedian(values: ArrayLike<number>, window: number): Float6
   const ahead = window - back - 1;
   let count = 0;
   for (let row = -ahead; row < rows; row++) {
+    if (row > back && count > 0 && count <= fewRows) {
+      row = replaceOnwards(column, sorted, count, row, back, ahead, medians);
+      if (row === rows) break;
+    }
     const leaving = row > back ? (column[row - back - 1] as number) : Number.NaN;
     const entering = row + ahead < rows ? (column[row + ahead] as number) : Number.NaN;
     if (Number.isNaN(leaving)) {
       if (!Number.isNaN(entering)) insert(sorted, count++, entering);
     } else if (Number.isNaN(entering)) remove(sorted, count--, leaving);
-    else if (count <= fewRows) replaceNear(sorted, count, leaving, entering);
     else {
       remove(sorted, count, leaving);
       insert(sorted, count - 1, entering);
@@ -42,6 +45,48 @@ export function rollingMedian(values: ArrayLike<number>, window: number): Float6
 
 /** Rows up to which a walk over them is quicker than a search and a block move. */
 const fewRows = 48;
+
+/**
+ * Medians from `first` on for as long as a present row enters for each present one that leaves: it takes its place, and
+ * what lies between moves. One loop over the rows, without a call in it: calls would box every number.
+ *
+ * @param first more rows than the window reaches back
+ * @returns the row where that ends
+ */
+function replaceOnwards(
+  column: Float64Array,
+  sorted: Float64Array,
+  count: number,
+  first: number,
+  back: number,
+  ahead: number,
+  medians: Float64Array,
+): number {
+  const half = count >>> 1;
+  const even = count % 2 === 0;
+  const end = column.length - ahead;
+  let row = first;
+  for (; row < end; row++) {
+    const leaving = column[row - back - 1] as number;
+    const entering = column[row + ahead] as number;
+    if (Number.isNaN(leaving) || Number.isNaN(entering)) break;
+    let place = 0;
+    while ((sorted[place] as number) < leaving) place++;
+    if (entering > leaving) {
+      for (; place + 1 < count && (sorted[place + 1] as number) < entering; place++) {
+        sorted[place] = sorted[place + 1] as number;
+      }
+    } else {
+      for (; place > 0 && (sorted[place - 1] as number) >= entering; place--) {
+        sorted[place] = sorted[place - 1] as number;
+      }
+    }
+    sorted[place] = entering;
+    const upper = sorted[half] as number;
+    medians[row] = even ? ((sorted[half - 1] as number) + upper) / 2 : upper;
+  }
+  return row;
+}
 
 /** First place in the sorted values whose value is not below `value`. */
 function placeOf(sorted: Float64Array, count: number, value: number): number {
@@ -66,22 +111,6 @@ function insert(sorted: Float64Array, count: number, value: number): void {
 function remove(sorted: Float64Array, count: number, value: number): void {
   const place = placeOf(sorted, count, value);
   sorted.copyWithin(place, place + 1, count);
-}
-
-/** Takes a value out and puts another in, by moving what lies between. */
-function replaceNear(sorted: Float64Array, count: number, leaving: number, entering: number): void {
-  let place = 0;
-  while ((sorted[place] as number) < leaving) place++;
-  if (entering > leaving) {
-    for (; place + 1 < count && (sorted[place + 1] as number) < entering; place++) {
-      sorted[place] = sorted[place + 1] as number;
-    }
-  } else {
-    for (; place > 0 && (sorted[place - 1] as number) >= entering; place--) {
-      sorted[place] = sorted[place - 1] as number;
-    }
-  }
-  sorted[place] = entering;
 }
 
 /** Median of the first `count` sorted values. */

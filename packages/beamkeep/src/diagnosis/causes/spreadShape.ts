@@ -29,24 +29,26 @@ const [comesBack, downOnly] = [0.1, 0.3];
 export function spreadShape(depth: Float64Array, runs: readonly Run[]): SpreadShape {
   let [noisiness, together, power, fromPeak] = [0, 0, 0, 0];
   for (const { from, to, up, down } of runs) {
-    const own = depth.subarray(from, to + 1);
+    const n = to + 1 - from;
     let [sum, least] = [0, Number.POSITIVE_INFINITY];
-    for (const v of own) {
+    for (let i = from; i <= to; i++) {
+      const v = depth[i] as number;
       sum += v;
       least = Math.min(least, v);
     }
-    const mean = sum / own.length;
+    const mean = sum / n;
     let [second, fourth, last] = [0, 0, Number.NaN];
-    for (const v of own) {
-      const off = v - mean;
-      second += off ** 2;
-      fourth += off ** 4;
+    for (let i = from; i <= to; i++) {
+      const off = (depth[i] as number) - mean;
+      const square = off * off;
+      second += square;
+      fourth += square * square;
       if (!Number.isNaN(last)) together += off * last;
       last = off;
     }
     power += second;
-    const moment = (fourth * own.length) / Math.max(second ** 2, 1e-24);
-    noisiness += (moment - sine) / (normal(own.length) - sine);
+    const moment = (fourth * n) / Math.max(second ** 2, 1e-24);
+    noisiness += (moment - sine) / (normal(n) - sine);
     if (least < comesBack * down && up < downOnly * down) fromPeak++;
   }
   const n = Math.max(1, runs.length);
