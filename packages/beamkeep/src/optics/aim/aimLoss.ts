@@ -39,7 +39,7 @@ export function aimLoss(fit: LobeFit, angles: readonly number[]): Estimate {
     (sum, slope, i) => sum + slopes.reduce((inner, other, j) => inner + slope * other * entry(i, j), 0),
     0,
   );
-  const margin = reach * Math.sqrt(variance);
+  const margin = reach * Math.sqrt(Math.max(variance, 0)); // doubts that cancel may round to less than none
   if (margin < 1) return { value, low: value * Math.exp(-margin), high: value * Math.exp(margin) };
 
   // near the peak the loss is not linear in anything: as far off as the centres may be, at the least and the most

@@ -1,0 +1,115 @@
+import { describe, expect, it } from 'vitest';
+import { normalNoise } from '../../statistics/normalNoise.js';
+import { fitLobe, fitLobeTwoAxes, type LobeFit } from './fitLobe.js';
+import { type Lobe, lobeLevel } from './lobeModel.js';
+
+/* A main lobe of 100, half-angle 0.5 about 0.12, and what is put beside it, without noise where nothing is said. */
+
+const angles = Float64Array.from({ length: 41 }, (_, k) => -2 + 0.1 * k);
+const main: Lobe = { peak: 100, floor: 0, centre: [0.12], halfAngle: [0.5], power: 2 };
+const noiseless = (): number => 0;
+function fitWith(beside: Partial<Lobe>, spread = 0, noise = noiseless): LobeFit {
+  const stray = lobeLevel({ ...main, ...beside }, [angles]);
+  return fitLobe(
+    angles,
+    lobeLevel(main, [angles]).map((value, row) => value + (stray[row] as number) + spread * noise()),
+  );
+}
+
+describe('a weaker lobe beside the main one', () => {
+  it('is found as it is, and the main lobe with it', () => {
+    const { stray, lobe, peak, axes, flags } = fitWith({ peak: 30, centre: [1.3], halfAngle: [0.2] });
+    expect(stray).toMatchObject({ share: expect.closeTo(0.3, 3), at: [expect.closeTo(1.3, 3)], ownPeak: true });
+    expect(lobe.centre[0]).toBeCloseTo(0.12, 4);
+    expect(axes[0]?.halfAngle.value).toBeCloseTo(0.5, 4);
+    expect(peak.value).toBeCloseTo(100, 2);
+    expect(flags.map(({ kind }) => kind)).toEqual(['second-peak']);
+  });
+  it('to the other side as well', () =>
+    expect(fitWith({ peak: 30, centre: [-1], halfAngle: [0.2] }).stray).toMatchObject({
+      at: [expect.closeTo(-1, 3)],
+      ownPeak: true,
+    }));
+  it('one that only lifts the flank has no peak of its own', () => {
+    const { stray, flags } = fitWith({ peak: 15, centre: [0.75], halfAngle: [0.35] });
+    expect(stray).toMatchObject({ share: expect.closeTo(0.15, 3), at: [expect.closeTo(0.75, 2)], ownPeak: false });
+    expect(flags.map(({ kind }) => kind)).toEqual(['shoulder']);
+  });
+  it('of two the weaker is the stray one', () => {
+    const { stray, lobe } = fitWith({ peak: 80, centre: [1.5] });
+    expect(lobe.centre[0]).toBeCloseTo(0.12, 3);
+    expect(stray?.share).toBeCloseTo(0.8, 3);
+    const stronger = fitWith({ peak: 125, centre: [1.5] });
+    expect(stronger.lobe.centre[0]).toBeCloseTo(1.5, 3);
+    expect(stronger.stray).toMatchObject({ share: expect.closeTo(0.8, 3), at: [expect.closeTo(0.12, 3)] });
+  });
+  it('less than 2 % of the peak does not matter', () => {
+    expect(fitWith({ peak: 2.5, centre: [1.3], halfAngle: [0.2] }).stray?.share).toBeCloseTo(0.025, 3);
+    expect(fitWith({ peak: 1.5, centre: [1.3], halfAngle: [0.2] }).stray).toBeUndefined();
+  });
+  it('two lobes about one middle are the shape of one lobe', () =>
+    expect(fitWith({ peak: 30, centre: [0.12], halfAngle: [0.25] }).stray).toBeUndefined());
+  it('a spike of one reading is none', () =>
+    expect(fitWith({ peak: 30, centre: [1.3], halfAngle: [0.04] }).stray).toBeUndefined());
+  it('flat tops and sharp ones are shapes of one lobe', () => {
+    for (const power of [1.5, 4]) {
+      const { stray, shape } = fitLobe(angles, lobeLevel({ ...main, power }, [angles]));
+      expect({ stray, shape }).toEqual({ stray: undefined, shape: 'super-gaussian' });
+    }
+  });
+  it('in noise it is believed from four of its errors on', () => {
+    const believed = (share: number) =>
+      Array.from({ length: 5 }, (_, seed) =>
+        fitWith({ peak: share, centre: [1.3], halfAngle: [0.2] }, 2, normalNoise(seed + 1)),
+      ).filter(({ stray }) => stray !== undefined && Math.abs((stray.at[0] ?? Number.NaN) - 1.3) < 0.15).length;
+    expect(believed(20)).toBe(5);
+    expect(believed(3)).toBeLessThanOrEqual(1); // an error is about 1 % of the peak
+  });
+  it('needs readings enough: nine over one axis', () => {
+    const of = (count: number) => {
+      const few = Float64Array.from({ length: count }, (_, k) => -0.8 + (2.8 * k) / (count - 1));
+      const stray = lobeLevel({ ...main, peak: 60, centre: [1.4], halfAngle: [0.3] }, [few]);
+      return fitLobe(
+        few,
+        lobeLevel(main, [few]).map((value, row) => value + (stray[row] as number)),
+      ).stray;
+    };
+    expect(of(8)).toBeUndefined();
+    expect(of(15)).toMatchObject({ at: [expect.closeTo(1.4, 2)] });
+  });
+  it('is found beside a lobe whose top is cut off', () => {
+    const stray = lobeLevel({ ...main, peak: 30, centre: [1.3], halfAngle: [0.2] }, [angles]);
+    const cut = lobeLevel(main, [angles]).map((value, row) => Math.min(value + (stray[row] as number), 80));
+    const fit = fitLobe(angles, cut);
+    expect(fit.flags.map(({ kind }) => kind)).toEqual(['clipped', 'second-peak']);
+    expect(fit.peak.value).toBeCloseTo(100, 1);
+    expect(fit.stray).toMatchObject({ share: expect.closeTo(0.3, 2), at: [expect.closeTo(1.3, 2)] });
+  });
+});
+
+describe('over two axes', () => {
+  const places = Array.from({ length: 13 }, (_, k) => -1.8 + 0.3 * k);
+  const pan = Float64Array.from(places.flatMap((x) => places.map(() => x)));
+  const tilt = Float64Array.from(places.flatMap(() => places));
+  const two: Lobe = { ...main, centre: [0.2, -0.3], halfAngle: [0.6, 0.4] };
+  it.each([
+    [-1.1, 1],
+    [1.5, -0.3],
+    [0.2, 0.9],
+  ])('is found at %f, %f, as wide against the main lobe on either axis', (x, y) => {
+    const stray: Lobe = { ...two, peak: 30, centre: [x, y], halfAngle: [0.36, 0.24] };
+    const level = lobeLevel(two, [pan, tilt]);
+    const beside = lobeLevel(stray, [pan, tilt]);
+    const fit = fitLobeTwoAxes(
+      pan,
+      tilt,
+      level.map((value, row) => value + (beside[row] as number)),
+    );
+    expect(fit.stray).toMatchObject({
+      share: expect.closeTo(0.3, 3),
+      at: [expect.closeTo(x, 3), expect.closeTo(y, 3)],
+      ownPeak: true,
+    });
+    expect(fit.lobe.halfAngle).toEqual([expect.closeTo(0.6, 3), expect.closeTo(0.4, 3)]);
+  });
+});
