@@ -18,4 +18,14 @@ describe('evenRows', () => {
     expect(to(99_999_999)).toBe(100_000);
     expect(() => to(100_000_000)).toThrow('more than a day is no test');
   });
+  it('nothing that was logged is nothing to say again', () => {
+    const { time, values } = evenRows(new Float64Array(0), new Float64Array(0), 5000);
+    expect([...time]).toEqual([5000]);
+    expect([...values]).toEqual([Number.NaN]);
+  });
+  it('seconds are counted from the first line, not from the full second', () => {
+    const { time, values } = evenRows(Float64Array.of(250, 1250, 1251), Float64Array.of(1, 2, 3), 2300);
+    expect([...time]).toEqual([250, 1250, 2250]);
+    expect([...values]).toEqual([1, 2, 3]);
+  });
 });

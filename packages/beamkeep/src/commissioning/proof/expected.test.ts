@@ -228,6 +228,25 @@ describe('usualSteps', () => {
         expect(steps[0]?.obscuration?.value).toBeCloseTo(alarmThreshold / 2, -0.5);
       }
   });
+  it('a filter of half the threshold, by what the light meets of it; a reset only where an alarm stays', () => {
+    const steps = (settings: object) => usualSteps(beamOf({ alarmThreshold: 36, ...settings })).steps;
+    // 18 % are 0.82 of the light: once through 0.82, twice through its root
+    expect(steps({ layout: 'end-to-end' })[0]).toEqual({ do: 'filter', transmittance: 0.82 });
+    expect(steps({})[0]).toEqual({ do: 'filter', transmittance: 0.91 });
+    const order = [
+      'filter',
+      'uncover',
+      'cover-slowly',
+      'uncover',
+      'reset',
+      'cover-at-once',
+      'uncover',
+      'panel-alarm',
+      'reset',
+    ];
+    expect(steps({}).map((step) => step.do)).toEqual(order);
+    expect(steps({ latching: false }).map((step) => step.do)).toEqual(order.filter((_, at) => at !== 4));
+  });
 });
 
 describe('parseProofSheet', () => {

@@ -151,6 +151,63 @@ describe('doubts about a scan', () => {
   it('readings that scatter', () => expect(kinds(fitLobe(wide, scan(lobe(), wide, 16, noise)))).toContain('noisy'));
 });
 
+describe('limits and shapes of few readings', () => {
+  const some = (count: number) => Float64Array.from({ length: count }, (_, k) => -0.8 + (1.8 * k) / (count - 1));
+  it('limits are those of Student with what is left of the readings', () => {
+    const eight = some(8);
+    const fit = fitLobe(eight, scan(lobe(), eight, 1, normalNoise(118)));
+    const reach = ({ low, high }: { low: number; high: number }) => (high - low) / 2;
+    const error = (k: number) => Math.sqrt(fit.covariance[k]?.[k] as number);
+    expect(reach(fit.peak) / error(0)).toBeCloseTo(2.776, 3); // 8 readings, 4 numbers
+    expect(reach(fit.axes[0]?.centre as { low: number; high: number }) / error(2)).toBeCloseTo(2.776, 3);
+    const wider = fitLobe(eight, scan(lobe(), eight, 1, normalNoise(118)), { confidence: 0.99 });
+    expect(reach(wider.peak) / error(0)).toBeCloseTo(4.604, 3);
+  });
+  it('seven readings can ask for no other shape than a Gaussian', () => {
+    const flat = (count: number) => fitLobe(some(count), lobeLevel(lobe({ power: 5 }), [some(count)]));
+    expect(flat(7)).toMatchObject({ shape: 'gaussian', informationGain: Number.NEGATIVE_INFINITY });
+    expect(flat(24).shape).toBe('super-gaussian');
+  });
+  it('the covariance is that of the main lobe alone', () => {
+    const stray = lobeLevel(lobe({ peak: 30, centre: [1.2], halfAngle: [0.15] }), [wide]);
+    const fit = fitLobe(
+      wide,
+      lobeLevel(lobe(), [wide]).map((value, i) => value + (stray[i] as number)),
+    );
+    expect(fit.stray).toBeDefined();
+    expect(fit.covariance.map((row) => row.length)).toEqual([4, 4, 4, 4]);
+  });
+});
+
+describe('a top that is cut off', () => {
+  /** Of a lobe about a place of the scan, cut at a level: how many readings were cut, and whether that was seen. */
+  const cut = (angles: Float64Array, halfAngle: number, centre: number, most: number) => {
+    const whole = lobeLevel(lobe({ centre: [centre], halfAngle: [halfAngle] }), [angles]);
+    const fit = fitLobe(
+      angles,
+      whole.map((value) => Math.min(value, most)),
+    );
+    return { readings: whole.filter((value) => value > most).length, seen: kinds(fit).includes('clipped') };
+  };
+  it('matters from 2 % of the peak on', () => {
+    expect(cut(wide, 0.8, 0.1, 97.5)).toEqual({ readings: 3, seen: true });
+    expect(cut(wide, 0.8, 0.1, 98.5)).toEqual({ readings: 3, seen: false });
+  });
+  it('shows in three readings or more: two that are alike may be chance', () => {
+    const coarse = degrees(-1.53, 1.47, 0.3);
+    expect(cut(coarse, 0.5, 0.12, 80)).toEqual({ readings: 2, seen: false });
+    expect(cut(coarse, 0.5, 0.27, 70)).toEqual({ readings: 3, seen: true });
+  });
+  it('is left alone where too few readings are left to tell the lobe', () => {
+    const few = degrees(-0.68, 0.52, 0.2);
+    const fit = fitLobe(
+      few,
+      lobeLevel(lobe(), [few]).map((value) => Math.min(value, 70)),
+    );
+    expect(kinds(fit)).not.toContain('clipped');
+  });
+});
+
 describe('fitLobeTwoAxes', () => {
   const steps = degrees(-1.5, 1.5, 0.25);
   const pan = Float64Array.from({ length: steps.length ** 2 }, (_, i) => steps[i % steps.length] as number);

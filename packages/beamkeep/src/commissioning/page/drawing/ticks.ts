@@ -9,7 +9,7 @@ export function ticks(low: number, high: number, wanted: number): number[] {
   const rough = (high - low) / wanted;
   if (!(rough > 0) || !Number.isFinite(rough)) return [];
   const power = 10 ** Math.floor(Math.log10(rough));
-  const step = [1, 2, 5, 10].map((factor) => factor * power).find((each) => each >= rough) ?? 10 * power;
+  const step = power * ([1, 2, 5].find((factor) => factor * power >= rough) ?? 10);
   const first = Math.ceil(low / step - 1e-9);
   const last = Math.floor(high / step + 1e-9);
   return Array.from({ length: last - first + 1 }, (_, at) => Number(((first + at) * step).toPrecision(12)));
