@@ -126,6 +126,8 @@ export interface EventsJson {
 /** A panel's list that brings what joins it to a log, so that whoever has none need not load that. */
 export interface JoinableList extends PanelList {
   /**
+   * The list joined to what the log shows.
+   *
    * @param diagnoses of the beams
    * @param records one a beam
    * @param site thresholds, delays, visits

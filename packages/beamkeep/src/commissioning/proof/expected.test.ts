@@ -267,4 +267,37 @@ describe('parseProofSheet', () => {
     [[], 'the document is a list'],
     ['{ "format": }', 'b1.json:1:13: not JSON'],
   ])('%j is refused: %s', (sheet, says) => expect(refused(sheet)).toThrow(says));
+  it.each([
+    [{ do: 'filter', transmittance: 0 }, 'give its single-pass transmittance, above 0 and below 1'],
+    [{ do: 'filter', transmittance: 1 }, 'above 0 and below 1'],
+    [{ do: 'filter', transmittance: 0.5, crossings: 3 }, 'steps[0].crossings is 3: use 1, 2'],
+    [
+      { do: 'part-cover', obscuration: 0 },
+      'give the share of the light that the cover hides [%], above 0 and at most 100',
+    ],
+    [{ do: 'part-cover', obscuration: 100.1 }, 'above 0 and at most 100'],
+    [{ do: 'part-cover', millimetres: 0 }, 'give the width of the cover in millimetres, a number above 0'],
+    [{ do: 'part-cover', millimetres: Number.POSITIVE_INFINITY }, 'a number above 0'],
+    [{ do: 'part-cover', millimetres: 5, from: 'top' }, 'use "edge", "middle"'],
+    [{ do: 'uncover', hold: 0 }, 'give seconds, a number above 0'],
+    [{ do: 'uncover', time: '  ' }, 'give a text that is not empty'],
+  ])('a step of %j is refused', (step, says) => expect(refused({ ...base, steps: [step] })).toThrow(says));
+  it.each([
+    { do: 'filter', transmittance: 0.999, crossings: 1 },
+    { do: 'part-cover', obscuration: 100 },
+    { do: 'part-cover', millimetres: 0.1, from: 'edge', hold: 0.1, time: '10:00', note: 'n' },
+    { do: 'panel-alarm' },
+  ])('a step of %j is taken as it is', (step) =>
+    expect(parseProofSheet({ ...base, steps: [step] }).steps).toEqual([step]),
+  );
+  it.each([
+    [{ shape: 'rectangle', width: 0 }, 'give the width across the edge of the cover in millimetres'],
+    [{ shape: 'rectangle', width: 10, height: 0 }, 'give the height in millimetres'],
+    [{ shape: 'round', diameter: -1 }, 'give the diameter in millimetres'],
+    [{ shape: 'round', diametre: 5 }, 'reflector.diameter is missing'],
+  ])('a reflector of %j is refused', (reflector, says) => expect(refused({ ...base, reflector })).toThrow(says));
+  it('reflector and light are kept', () => {
+    const whole = { ...base, reflector: { shape: 'rectangle', width: 100, height: 80 }, lit: 'by-the-lobe' };
+    expect(parseProofSheet(whole)).toEqual(whole);
+  });
 });

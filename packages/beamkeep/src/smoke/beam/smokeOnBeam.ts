@@ -31,6 +31,7 @@ import { plumeDepth } from './plumeLoss.js';
 
 /** Where the face of the smoke layer is taken: most smoke for the beam, the zone model, least smoke. */
 export const layerArrivals = ['early', 'usual', 'late'] as const;
+/** One of `layerArrivals`. */
 export type LayerArrival = (typeof layerArrivals)[number];
 
 /** Everything about a fire, a hall and a beam. Heights are above the fuel. */
