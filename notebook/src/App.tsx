@@ -5,6 +5,7 @@ import { Guide } from './frame/Guide.js';
 import { Head } from './frame/Head.js';
 import { Notices } from './frame/Notices.js';
 import { Toolbar } from './frame/Toolbar.js';
+import { filling } from './parts/InTurn.js';
 import { redo, sheet, undo } from './state/store.js';
 
 /** The worksheet, from top to bottom. */
@@ -23,7 +24,7 @@ export function App() {
       <Head />
       <Notices />
       <Guide />
-      <main id="cells">
+      <main id="cells" aria-busy={filling.value}>
         <AddCell after={null} />
         {cells.map((cell, row) => (
           <CellFrame key={cell.id} cell={cell} number={row + 1} last={row === cells.length - 1} />

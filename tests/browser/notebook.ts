@@ -74,6 +74,7 @@ export const eventually = <T>(look: () => T) => expect.poll(look, { timeout: 30_
 export async function settled(page: Page): Promise<void> {
   await page.locator('table.beams').first().waitFor();
   await page.locator('.finding').first().waitFor();
+  await page.locator('main[aria-busy="false"]').waitFor();
   await plotsDrawn(page);
 }
 

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { InTurn } from '../parts/InTurn.js';
 import { type OpenLog, useLog } from './useLog.js';
 
 /** Shows its content once the log above is read; until then what is missing, in words. */
@@ -7,8 +8,10 @@ export function NeedsLog({ cell, children }: { cell: string; children: (log: Ope
   if (!desk)
     return <p class="empty">This cell reads the nearest log above it, and there is none. Add a log cell above.</p>;
   switch (state.is) {
-    case 'read':
-      return <>{children({ desk, reading: state.reading, bench: state.bench })}</>;
+    case 'read': {
+      const { reading, bench } = state;
+      return <InTurn of={reading}>{() => children({ desk, reading, bench })}</InTurn>;
+    }
     case 'reading':
       return <p class="empty">Waits for the log above to be read.</p>;
     case 'unsited':

@@ -1,6 +1,7 @@
 import { useRef } from 'preact/hooks';
 import { fileName } from '../parts/fileName.js';
 import { saveBlob } from '../parts/saveText.js';
+import { printSheet } from '../plots/Plot.js';
 import { chooseTheme, type ThemeChoice, themeChoice } from '../plots/scheme.js';
 import { saveReport } from '../report/saveReport.js';
 import { atWork, shown } from '../state/atWork.js';
@@ -53,7 +54,7 @@ export function Toolbar() {
         <button type="button" onClick={() => void saveReport()}>
           Report
         </button>
-        <button type="button" onClick={() => print()}>
+        <button type="button" onClick={() => void printSheet()}>
           Print
         </button>
         <label class="theme">
@@ -73,11 +74,12 @@ export function Toolbar() {
   );
 }
 
+const clock = new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' });
+
 function savedInWords(): string {
   const state = saved.value;
   if (state.is === 'pending') return 'saving …';
   if (state.is === 'impossible') return 'not kept by this browser: save to a file';
-  const clock = new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' });
   return `saved in this browser ${clock.format(state.at)}`;
 }
 

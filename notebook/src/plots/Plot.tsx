@@ -34,8 +34,10 @@ export interface PlotProps {
 
 /** A plot on the page. */
 interface OnPage {
-  /** Draws it anew, at a width of its own or for paper. */
-  redraw(width?: number): void;
+  /** Draws it for paper, unless it stands so already. */
+  toPaper(): void;
+  /** Draws it for the screen again. */
+  toScreen(): void;
   /** The light picture as SVG: as it stands on the page, or to stand alone. */
   image(alone?: boolean): Promise<readonly [element: Element, svg: string] | undefined>;
 }
@@ -52,14 +54,31 @@ export async function plotImages(): Promise<ReadonlyMap<Element, string>> {
   return images;
 }
 
+/** Prints the sheet. Every plot is drawn for paper before, with pauses in which the page answers. */
+export async function printSheet(): Promise<void> {
+  printing.value = true;
+  for (const plot of onPage) await inTurn(() => plot.toPaper());
+  let begun = false;
+  const begin = (): void => {
+    begun = true;
+  };
+  addEventListener('beforeprint', begin);
+  print();
+  removeEventListener('beforeprint', begin);
+  if (!begun) backToScreen();
+}
+
+// Whoever prints by the browser's own menu leaves no time for pauses.
 addEventListener('beforeprint', () => {
   printing.value = true;
-  for (const plot of onPage) plot.redraw(printWidth);
+  for (const plot of onPage) plot.toPaper();
 });
-addEventListener('afterprint', () => {
+addEventListener('afterprint', backToScreen);
+
+function backToScreen(): void {
   printing.value = false;
-  for (const plot of onPage) plot.redraw();
-});
+  for (const plot of onPage) void inTurn(() => plot.toScreen());
+}
 
 /** A plot that follows its width, the theme and the printer. */
 export function Plot({ figure, alone = figure, height, label, name, ...handlers }: PlotProps) {
@@ -84,12 +103,21 @@ export function Plot({ figure, alone = figure, height, label, name, ...handlers 
       if (!printing.value && entry) width.value = Math.round(entry.contentRect.width);
     });
     observer.observe(element);
+    let onPaper = false;
+    const redraw = (wide: number): void => {
+      if (!library.current || wide < 1) return;
+      const { data, layout } = drawn.current(wide, colours.value);
+      void library.current.react(element, data, layout, config);
+    };
     const plot: OnPage = {
-      redraw(paper) {
-        const wide = paper ?? width.peek();
-        if (!library.current || wide < 1) return;
-        const { data, layout } = drawn.current(wide, colours.value);
-        void library.current.react(element, data, layout, config);
+      toPaper() {
+        if (!onPaper) redraw(printWidth);
+        onPaper = true;
+      },
+      toScreen() {
+        if (printing.value) return;
+        onPaper = false;
+        redraw(width.peek());
       },
       async image(byItself = false) {
         const frame = element.parentElement;

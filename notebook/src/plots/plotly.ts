@@ -29,10 +29,35 @@ let loading: Promise<Plotly> | undefined;
 
 /** The library, fetched when it is first asked for. */
 export function plotly(): Promise<Plotly> {
-  loading ??= import('plotly.js-dist-min').then((module) =>
-    'default' in module ? (module.default as Plotly) : module,
-  );
+  loading ??= import('plotly.js-dist-min').then(async (module) => {
+    const library = 'default' in module ? (module.default as Plotly) : module;
+    await warmed(library);
+    return library;
+  });
   return loading;
+}
+
+/**
+ * A browser compiles a library as it first runs, and the first plot would wait for all of it at once. Small pictures
+ * that nobody sees call for it bit by bit, with pauses.
+ */
+async function warmed(library: Plotly): Promise<void> {
+  const unseen = document.createElement('div');
+  const layout: Partial<Layout> = { width: 300, height: 200 };
+  const x = ['2027-01-01 00:00', '2027-01-02 00:00'];
+  const line: Data = { x, y: [1, 2], mode: 'lines' };
+  const bar = { type: 'bar', orientation: 'h', base: x, x: [1, 2], y: [0, 1], text: ['a', 'b'] } as unknown as Data;
+  const figures: Figure[] = [
+    { data: [], layout },
+    { data: [line], layout },
+    { data: [line, bar], layout: { ...layout, xaxis: { type: 'date' } } },
+    {
+      data: [line],
+      layout: { ...layout, shapes: [{ type: 'line', x0: x[0], x1: x[1], y0: 1, y1: 2 }], annotations: [{ text: 'a' }] },
+    },
+  ];
+  for (const { data, layout } of figures) await inTurn(() => library.react(unseen, data, layout, config));
+  library.purge(unseen);
 }
 
 let last: Promise<unknown> = Promise.resolve();

@@ -35,9 +35,11 @@ export function siteDates(timeZone: string): SiteDates {
   return words;
 }
 
+const calendarDay = new Intl.DateTimeFormat(undefined, { timeZone: 'UTC', dateStyle: 'medium' });
+
 /** A date of a forecast, "2027-10-02", in the reader's way of writing dates. */
 export function dateInWords(isoDate: string): string {
   const instant = Date.parse(`${isoDate}T12:00:00Z`);
   if (Number.isNaN(instant)) return isoDate;
-  return new Intl.DateTimeFormat(undefined, { timeZone: 'UTC', dateStyle: 'medium' }).format(instant);
+  return calendarDay.format(instant);
 }

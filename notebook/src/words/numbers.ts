@@ -20,12 +20,14 @@ export function figure(value: number, digits = 3): string {
   return format.format(value);
 }
 
+const thousands = new Intl.NumberFormat();
+const wholes = new Intl.NumberFormat(undefined, { maximumFractionDigits: 0 });
+
 /** A whole number with its thousands apart. */
-export const counted = (value: number): string => new Intl.NumberFormat().format(value);
+export const counted = (value: number): string => thousands.format(value);
 
 /** A share as a percentage: 0.934 is "93 %". */
-export const percent = (share: number): string =>
-  `${new Intl.NumberFormat(undefined, { maximumFractionDigits: 0 }).format(100 * share)} %`;
+export const percent = (share: number): string => `${wholes.format(100 * share)} %`;
 
 /** Bytes as people read them: "2.9 MB". */
 export function bytesInWords(bytes: number): string {

@@ -2,6 +2,7 @@ import { severities } from 'beamkeep/diagnosis';
 import { Fragment } from 'preact';
 import type { BeamReading, NumberedFinding } from '../../bench/reading.js';
 import { Choice } from '../../parts/Choice.js';
+import { InTurn } from '../../parts/InTurn.js';
 import { SeverityWord } from '../../parts/Severity.js';
 import { set } from '../../sheet/edits.js';
 import type { Cell } from '../../sheet/sheet.js';
@@ -63,8 +64,14 @@ function Findings({ cell, log }: { cell: Cell<'findings'>; log: OpenLog }) {
                 </span>
               )}
             </h3>
-            {listed.map((finding) => (
-              <FindingSheet key={finding.number} cell={cell} log={log} finding={finding} />
+            {portions(listed).map((portion) => (
+              <InTurn key={portion[0]?.number} of={log.reading}>
+                {() =>
+                  portion.map((finding) => (
+                    <FindingSheet key={finding.number} cell={cell} log={log} finding={finding} />
+                  ))
+                }
+              </InTurn>
             ))}
           </div>
         );
@@ -72,6 +79,14 @@ function Findings({ cell, log }: { cell: Cell<'findings'>; log: OpenLog }) {
     </>
   );
 }
+
+/** Findings that are put on the page in one go. */
+const atOnce = 6;
+
+const portions = (findings: readonly NumberedFinding[]): NumberedFinding[][] =>
+  Array.from({ length: Math.ceil(findings.length / atOnce) }, (_, row) =>
+    findings.slice(row * atOnce, (row + 1) * atOnce),
+  );
 
 /** Most pressing first, then in order of time. */
 const bySeverity = (findings: readonly NumberedFinding[]): NumberedFinding[] =>
