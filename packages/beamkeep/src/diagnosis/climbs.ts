@@ -28,33 +28,38 @@ export function findClimbs(view: View, left: Float64Array, noiseAt: (row: number
   // A median over few samples: the three minutes that serve excursions would hide a growth of seconds.
   const window = Math.min(5, smoothingRows(view.interval));
   const smooth = rollingMedian(left, window);
-  const n = smooth.length;
   const climbs: Climb[] = [];
-  let start = 0;
+  for (const { from, to } of growths(time, smooth)) {
+    const climb = measure(view, smooth, left, from, to, noiseAt);
+    if (climb !== undefined) climbs.push(climb);
+  }
+  return withoutSwings(time, climbs);
+}
+
+/** Rows, first and highest, of what grows at the pace or faster on average. */
+function growths(time: Float64Array, smooth: Float64Array): { from: number; to: number }[] {
+  const found: { from: number; to: number }[] = [];
+  let from = 0;
   let sum = 0;
   let most = 0;
-  let top = 0;
-  const close = (start: number, top: number) => {
-    const climb = measure(view, smooth, left, start, top, noiseAt);
-    if (climb !== undefined) climbs.push(climb);
-  };
-  for (let i = 1; i < n; i++) {
+  let to = 0;
+  for (let i = 1; i < smooth.length; i++) {
     const minutes = ((time[i] as number) - (time[i - 1] as number)) / 60_000;
     sum += (smooth[i] as number) - (smooth[i - 1] as number) - pace * minutes;
     if (sum > most) {
       most = sum;
-      top = i;
+      to = i;
     }
     if (sum <= 0 || sum < 0.3 * most) {
-      if (most > 0) close(start, top);
+      if (most > 0) found.push({ from, to });
       sum = 0;
       most = 0;
-      start = i;
-      top = i;
+      from = i;
+      to = i;
     }
   }
-  if (most > 0) close(start, top);
-  return withoutSwings(time, climbs);
+  if (most > 0) found.push({ from, to });
+  return found;
 }
 
 /**

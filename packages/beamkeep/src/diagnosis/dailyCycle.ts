@@ -65,45 +65,60 @@ function amplitudeAt(amplitude: Float64Array, cell: number, perDay: number): num
 }
 
 function component1(x: Float64Array, days: number, perDay: number, noise: number) {
+  const table = tableOf(x, days, perDay);
   const amplitude = new Float64Array(days).fill(1);
   let shape: Float64Array = new Float64Array(perDay);
-  const column = new Float64Array(days);
-  const line = new Float64Array(perDay);
-  const offColumn = new Float64Array(days);
-  const offLine = new Float64Array(perDay);
-  const at = (d: number, h: number) => x[d * perDay + h] ?? Number.NaN;
+  const offHour = new Float64Array(days);
+  const offDay = new Float64Array(perDay);
   for (let h = 0; h < perDay; h++) {
-    for (let d = 0; d < days; d++) column[d] = at(d, h);
-    const m = median(column);
+    const m = median(table.hours[h] as Float64Array);
     shape[h] = Number.isNaN(m) ? 0 : m;
   }
   // When the days disagree in sign or hardly share a shape, the liveliest day begins instead.
-  if (norm(shape) < noise * Math.sqrt(perDay) * 0.3) {
-    let best = -1;
-    let most = 0;
-    for (let d = 0; d < days; d++) {
-      let size = 0;
-      for (let h = 0; h < perDay; h++) size += Number.isNaN(at(d, h)) ? 0 : Math.min(Math.abs(at(d, h)), 20 * noise);
-      if (size > most) {
-        most = size;
-        best = d;
-      }
-    }
-    for (let h = 0; h < perDay; h++) shape[h] = best < 0 || Number.isNaN(at(best, h)) ? 0 : at(best, h);
-  }
+  if (norm(shape) < noise * Math.sqrt(perDay) * 0.3) shape = liveliest(table.days, noise) ?? new Float64Array(perDay);
   for (let round = 0; round < rounds; round++) {
     normalise(shape);
-    for (let d = 0; d < days; d++) {
-      for (let h = 0; h < perDay; h++) line[h] = at(d, h);
-      amplitude[d] = scaleOf(line, shape, noise, offLine);
-    }
-    for (let h = 0; h < perDay; h++) {
-      for (let d = 0; d < days; d++) column[d] = at(d, h);
-      shape[h] = scaleOf(column, amplitude, noise, offColumn);
-    }
+    for (let d = 0; d < days; d++) amplitude[d] = scaleOf(table.days[d] as Float64Array, shape, noise, offDay);
+    for (let h = 0; h < perDay; h++) shape[h] = scaleOf(table.hours[h] as Float64Array, amplitude, noise, offHour);
     shape = smooth(shape);
   }
   return { shape, amplitude: shared(amplitude) };
+}
+
+/** Days against time of day: the cells of each day, and those of each time of day. */
+interface DayTable {
+  readonly days: readonly Float64Array[];
+  readonly hours: readonly Float64Array[];
+}
+
+/** The table of a series of cells; NaN where the last day has no more of them. */
+function tableOf(x: Float64Array, days: number, perDay: number): DayTable {
+  const byDay = new Float64Array(days * perDay).fill(Number.NaN);
+  byDay.set(x);
+  const byHour = new Float64Array(days * perDay);
+  for (let d = 0; d < days; d++)
+    for (let h = 0; h < perDay; h++) byHour[h * days + d] = byDay[d * perDay + h] as number;
+  const lines = (table: Float64Array, length: number): Float64Array[] =>
+    Array.from({ length: table.length / length }, (_, k) => table.subarray(k * length, (k + 1) * length));
+  return { days: lines(byDay, perDay), hours: lines(byHour, days) };
+}
+
+/** The day that swings most, what is missing taken for 0; nothing where none swings. */
+function liveliest(days: readonly Float64Array[], noise: number): Float64Array | undefined {
+  let best: Float64Array | undefined;
+  let most = 0;
+  for (const day of days) {
+    let size = 0;
+    for (let h = 0; h < day.length; h++) {
+      const off = Math.abs(day[h] as number);
+      if (!Number.isNaN(off)) size += Math.min(off, 20 * noise);
+    }
+    if (size > most) {
+      most = size;
+      best = day;
+    }
+  }
+  return best?.map((v) => (Number.isNaN(v) ? 0 : v));
 }
 
 /** Days that must share a shape, and how far a day may pass them; the weather of a few days tells less of the next. */

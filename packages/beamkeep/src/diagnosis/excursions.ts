@@ -182,12 +182,14 @@ function runsOf(
   smooth: Float64Array,
   depth: Float64Array,
   sign: 1 | -1,
-  { high, low, spike }: Bounds,
+  limits: Bounds,
   raised?: Float32Array,
 ): { from: number; to: number }[] {
+  const { high, low, spike } = limits;
   const n = depth.length;
   const runs: { from: number; to: number }[] = [];
-  for (let i = nextOff(0); i < n; i = nextOff(i)) {
+  const next = (row: number): number => nextOff(row, smooth, depth, sign, limits, raised);
+  for (let i = next(0); i < n; i = next(i)) {
     const from = i;
     let passed = false;
     let last = i;
@@ -208,16 +210,23 @@ function runsOf(
     else runs.push(run);
   }
   return runs;
+}
 
-  /** First row from `row` on beyond the low bound. */
-  function nextOff(row: number): number {
-    let i = row;
-    for (; i < n; i++) {
-      const factor = raised === undefined ? 1 : (raised[i] as number);
-      if (sign * (smooth[i] as number) > low * factor || sign * (depth[i] as number) > spike * factor) break;
-    }
-    return i;
+/** First row from `row` on beyond the low bound; the number of rows where there is none. */
+function nextOff(
+  row: number,
+  smooth: Float64Array,
+  depth: Float64Array,
+  sign: 1 | -1,
+  { low, spike }: Bounds,
+  raised: Float32Array | undefined,
+): number {
+  let i = row;
+  for (; i < depth.length; i++) {
+    const factor = raised === undefined ? 1 : (raised[i] as number);
+    if (sign * (smooth[i] as number) > low * factor || sign * (depth[i] as number) > spike * factor) break;
   }
+  return i;
 }
 
 /** Moves the ends of a run to the samples that are themselves off: a median reaches further than the event. */

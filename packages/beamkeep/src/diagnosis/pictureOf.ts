@@ -211,14 +211,18 @@ function maskOf(view: View, parts: CellParts, shaded: Uint8Array): Uint8Array {
   const { time, until } = view.trace;
   const n = time.length;
   const mask = shaded.slice();
-  let masked = 0;
   for (const event of clearEvents(view, depths(view, leftOf(view, parts)))) {
     const margin = Math.min(view.interval * 5, 600_000);
     const from = rowAt(time, (time[event.from] as number) - margin);
     const to = Math.min(n, rowAt(time, (until[event.to] as number) + margin) + 1);
     mask.fill(1, from, to);
   }
-  for (const m of mask) masked += m;
   // What fills more than half of the log is no event: fitting must see it.
-  return masked > 0.55 * n ? shaded : mask;
+  return masked(mask) > 0.55 * n ? shaded : mask;
+}
+
+function masked(mask: Uint8Array): number {
+  let rows = 0;
+  for (let i = 0; i < mask.length; i++) rows += mask[i] as number;
+  return rows;
 }

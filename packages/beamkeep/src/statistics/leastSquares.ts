@@ -25,13 +25,20 @@ export function usableRows(columns: readonly Float64Array[], y: Float64Array, we
   if (lengths.some((length) => length !== y.length)) {
     throw new UsageError(`least squares: columns of ${lengths.join(', ')} rows must be as long as y (${y.length})`);
   }
+  const unusable = new Uint8Array(y.length);
+  for (const column of [y, ...columns]) markMissing(column, unusable);
   const rows = new Uint32Array(y.length);
   let count = 0;
   for (let i = 0; i < y.length; i++) {
-    if (Number.isNaN(y[i]) || (weights !== undefined && !((weights[i] as number) > 0))) continue;
-    if (columns.every((column) => !Number.isNaN(column[i]))) rows[count++] = i;
+    if (unusable[i] === 1 || (weights !== undefined && !((weights[i] as number) > 0))) continue;
+    rows[count++] = i;
   }
   return rows.subarray(0, count);
+}
+
+/** Marks the rows (1) in which a column has no value. */
+function markMissing(column: Float64Array, unusable: Uint8Array): void {
+  for (let i = 0; i < column.length; i++) if (Number.isNaN(column[i] as number)) unusable[i] = 1;
 }
 
 /** The chosen rows of a column, each times the root of its weight. */
