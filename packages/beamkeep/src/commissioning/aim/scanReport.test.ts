@@ -103,6 +103,48 @@ describe('scanReport', () => {
     expect(residue.share).toBeCloseTo(10 / 110, 2);
     expect(words.actions.join(' ')).toContain('covered test');
   });
+  it('a floor below nothing is no residue', () => {
+    const { residue } = scanReport(
+      scanned(() => -1, 0.05),
+      { ...beamOf(), covered: undefined } as never,
+      { left: [0.1] },
+    );
+    expect(residue).toEqual({ share: 0, from: 'scan' });
+  });
+  it('on the flank the floor is more of what comes back there', () => {
+    const share = (left: number) =>
+      scanReport(
+        scanned(() => 10),
+        { ...beamOf(), covered: undefined } as never,
+        { left: [left] },
+      ).residue.share;
+    expect(share(0.8)).toBeCloseTo(10 / 60, 2); // a half-angle off: 50 and 10
+    expect(share(0.1)).toBeCloseTo(10 / 110, 2);
+  });
+  it('the covered reading of the site file explains a floor; none does not', () => {
+    const kinds = (covered: number) =>
+      scanReport(
+        scanned(() => 10),
+        beamOf({ covered }),
+        { left: [0.1] },
+      ).fit.flags.map(({ kind }) => kind);
+    expect(kinds(10)).toEqual([]);
+    expect(kinds(0)).toEqual(['raised-floor']);
+  });
+  it('readings that a coarse scale cuts level are no saturated receiver, where the step is told', () => {
+    const coarse = scanned(() => 0, 0);
+    const power = coarse.power.map((value) => 8 * Math.round(value / 8));
+    const kinds = (step?: number) =>
+      scanReport({ ...coarse, power }, beamOf(), { left: [0.1], step }).fit.flags.map(({ kind }) => kind);
+    expect(kinds(8)).toEqual([]);
+  });
+  it('the turn off the peak has its sign, and limits about it', () => {
+    const { offset } = scanReport(scanned(), beamOf(), { left: [-0.3] });
+    expect(offset[0]?.value).toBeCloseTo(-0.4, 2);
+    expect(offset[0]?.low).toBeLessThan(-0.4);
+    expect(offset[0]?.high).toBeGreaterThan(-0.4);
+    expect(scanReport(scanned(), beamOf(), {}).offset).toEqual([]);
+  });
   it('the structure against the margin: IBC and AISC limits, and bow and growth where they are told', () => {
     const structure = {
       spanMetres: 24,
