@@ -43,6 +43,8 @@ describe('readDocument', () => {
     [null, 'a.json: the document is null: use an object: { ... }'],
     ['[]', 'a.json: the document is a list: use an object: { ... }'],
     [7, 'a.json: the document is 7: use an object: { ... }'],
+    [undefined, 'a.json: the document is undefined: use an object: { ... }'],
+    [[base], 'a.json: the document is a list: use an object: { ... }'],
     ['{', expect.stringMatching(/^a\.json:1:2: not JSON/)],
   ])('%j is no document', (document, says) => expect(refused(document)).toEqual(says));
   it.each([

@@ -109,6 +109,8 @@ describe('signalReasons', () => {
     ]);
     expect(reasons(slowly, [], { alarmHeldSeconds: 8, riseSeconds: 1 })[0]).not.toContain('hold it longer');
   });
+  it('a fire that did not come though all was done for it: the time of covering is not blamed', () =>
+    expect(reasons(slowly, [])).toEqual(['No fire signal was due.']));
   it('a fault that did not come is told by its own threshold and delay', () => {
     expect(reasons(atOnce, [], { largest: 89 })[0]).toBe('It reached 89 % at most, and the fault threshold is 90 %.');
     expect(reasons(atOnce, [], { faultHeldSeconds: 3, alarmHeldSeconds: 30 })[0]).toBe(

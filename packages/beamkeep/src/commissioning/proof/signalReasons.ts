@@ -66,7 +66,7 @@ export function signalReasons(
         ? `Samples stand ${figure(intervalSeconds)} s apart, so nothing can show that it was covered within ${blockedWithin.value} s.`
         : `It took ${figure(excursion.riseSeconds)} s to cover the beam: more than ${blockedWithin.value} s is not a blocked beam but smoke.`,
     );
-  else if (wanted === 'fire' && step.do === 'cover-slowly')
+  else if (step.do === 'cover-slowly' && excursion.riseSeconds <= blockedWithin.value)
     reasons.push(
       `It took only ${figure(excursion.riseSeconds)} s: within ${blockedWithin.value} s it is a blocked beam, not smoke. Draw it slower.`,
     );

@@ -68,4 +68,8 @@ describe('steppedThrough', () => {
   });
   it('a written time does not outweigh what the light shows', () =>
     expect(places([atOnce], [stay(1, 99, 1), stay(3, 15, Number.NaN)], [2.5])).toEqual([0]));
+  it('a written time counts for no more than two minutes, however far off the clock was', () =>
+    expect(places([filter], [stay(1, 19, 5)], [600])).toEqual([0]));
+  it('a reset after a cover ends no stay', () =>
+    expect(places([slowly, { do: 'reset' }, uncover], [stay(1, 99, 8)])).toEqual([0, undefined, 0]));
 });
