@@ -33,6 +33,7 @@ export function Head() {
               edit((now) => retitled(now, value), 'title');
             }}
           />
+          <span class="on-paper">{title}</span>
         </h1>
       </div>
       <dl class="block">

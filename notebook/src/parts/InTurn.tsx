@@ -25,6 +25,14 @@ function next(): void {
   else filling.value = false;
 }
 
+const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 200));
+
+/** Comes when nothing has waited for its turn for a moment: what is shown has asked for what it needs. */
+export async function filled(): Promise<void> {
+  do await pause();
+  while (filling.value);
+}
+
 interface InTurnProps {
   /** What the content is made of: when this is another, the content waits for its turn anew. */
   readonly of: unknown;

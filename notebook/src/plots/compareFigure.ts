@@ -1,9 +1,9 @@
 import type { BeamStanding } from 'beamkeep/diagnosis';
 import type { Data, Layout } from 'plotly.js-dist-min';
 import { ground, namesAbove, ruled } from './ground.js';
-import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
+import { margins } from './timeAxis.js';
 
 export const compareHeight = 260;
 

@@ -1,9 +1,9 @@
 import type { CoveredJson } from 'beamkeep/commissioning';
 import type { SiteZone } from '../bench/siteZone.js';
 import { ground, ruled } from './ground.js';
-import { margins, timeAxis } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
+import { margins, timeAxis } from './timeAxis.js';
 
 export const coveredHeight = 220;
 

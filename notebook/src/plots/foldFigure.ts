@@ -3,9 +3,9 @@ import type { DayFold } from '../bench/dayFold.js';
 import { scaled } from '../bench/scaled.js';
 import type { Scale } from '../sheet/sheet.js';
 import { ground } from './ground.js';
-import { margins, tickFormats } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import { type Figure, plain } from './plotly.js';
+import { margins, tickFormats } from './timeAxis.js';
 
 export const foldHeight = 330;
 

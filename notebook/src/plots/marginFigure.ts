@@ -3,9 +3,9 @@ import type { DailyLevels } from '../bench/dailyLevels.js';
 import type { Forecast } from '../bench/reading.js';
 import { scaled } from '../bench/scaled.js';
 import { ground } from './ground.js';
-import { margins, tickFormats } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
+import { margins, tickFormats } from './timeAxis.js';
 
 export const marginHeight = 220;
 

@@ -3,9 +3,9 @@ import type { Beam } from 'beamkeep/site';
 import type { Shape } from 'plotly.js-dist-min';
 import type { SiteZone } from '../bench/siteZone.js';
 import { ground, ruled } from './ground.js';
-import { margins, timeAxis } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
+import { margins, timeAxis } from './timeAxis.js';
 
 export const proofHeight = 280;
 

@@ -2,9 +2,9 @@ import type { AimJson } from 'beamkeep/commissioning';
 import { lobeLevel } from 'beamkeep/optics';
 import type { Data, Layout, Shape } from 'plotly.js-dist-min';
 import { ground } from './ground.js';
-import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import { type Figure, plain } from './plotly.js';
+import { margins } from './timeAxis.js';
 
 export const scanHeight = 300;
 

@@ -1,8 +1,8 @@
 import type { SwingSpectrum } from '../bench/spectrumOf.js';
 import { ground } from './ground.js';
-import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
+import { margins } from './timeAxis.js';
 
 export const spectrumHeight = 260;
 

@@ -1,9 +1,9 @@
 import type { Line, Window } from '../bench/reading.js';
 import type { SiteZone } from '../bench/siteZone.js';
 import { ground } from './ground.js';
-import { axisHeight, margins, timeAxis } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
+import { axisHeight, margins, timeAxis } from './timeAxis.js';
 
 /** Height of the temperature lane [px]. */
 export const temperatureHeight = 100 + axisHeight;

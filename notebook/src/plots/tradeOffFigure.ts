@@ -2,9 +2,9 @@ import { limitsBroken, type Setting, settingsOf, type TradeOff } from 'beamkeep/
 import type { Data, Layout, Shape } from 'plotly.js-dist-min';
 import { counted, figure } from '../words/numbers.js';
 import { ground, namesAbove, ruled } from './ground.js';
-import { margins } from './laneFigure.js';
 import type { Palette } from './palette.js';
 import { type Figure, plain } from './plotly.js';
+import { margins } from './timeAxis.js';
 
 /*
  * Two views of the same settings. By their costs: nuisance across, time to alarm up, the frontier joined. By what is

@@ -1,6 +1,7 @@
 import { fileName } from '../parts/fileName.js';
 import { saveBlob } from '../parts/saveText.js';
 import { plotImages } from '../plots/Plot.js';
+import { inTurn } from '../plots/plotly.js';
 import { sheet } from '../state/store.js';
 import { carriedFaces, fontFace } from './typefaces.js';
 
@@ -35,9 +36,8 @@ export async function reportHtml(): Promise<string> {
   const pictures = await plotImages();
   for (const part of document.querySelectorAll('.head, main, footer')) {
     const copy = report.importNode(part, true);
-    withPictures(part, copy, pictures, report);
-    for (const field of copy.querySelectorAll('h1 input')) field.replaceWith((field as HTMLInputElement).value);
-    for (const control of copy.querySelectorAll('[data-screen], button, .settings, details:not([open])'))
+    await withPictures(part, copy, pictures, report);
+    for (const control of copy.querySelectorAll('[data-screen], h1 input, button, .settings, details:not([open])'))
       control.remove();
     body.append(copy);
   }
@@ -50,13 +50,19 @@ function meta(report: Document, attributes: Readonly<Record<string, string>>): H
   return element;
 }
 
-/** Puts the pictures in place of the plots, as drawings that use the typefaces of the report. */
-function withPictures(part: Element, copy: Element, pictures: ReadonlyMap<Element, string>, report: Document): void {
+/** Puts the pictures in place of the plots, as drawings that use the typefaces of the report; the page answers between. */
+async function withPictures(
+  part: Element,
+  copy: Element,
+  pictures: ReadonlyMap<Element, string>,
+  report: Document,
+): Promise<void> {
   const plots = [...part.querySelectorAll('.plot')];
   for (const [row, plot] of [...copy.querySelectorAll('.plot')].entries()) {
     const original = plots[row];
     const picture = original && pictures.get(original);
     if (!picture) continue;
+    await inTurn(() => undefined);
     const drawing = new DOMParser().parseFromString(picture, 'image/svg+xml').documentElement;
     const { width, height } = { width: drawing.getAttribute('width'), height: drawing.getAttribute('height') };
     drawing.setAttribute('viewBox', `0 0 ${width} ${height}`);

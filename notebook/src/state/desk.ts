@@ -3,6 +3,7 @@ import { proxy, type Remote } from 'comlink';
 import type { Bench } from '../bench/bench.js';
 import { type OpenBench, openBench } from '../bench/openBench.js';
 import type { BeamSignalled, LogFile, Progress, Reading, SmallFile, Window } from '../bench/reading.js';
+import { filled } from '../parts/InTurn.js';
 import type { Cell, Settings } from '../sheet/sheet.js';
 import { demo } from './demo.js';
 import { fromShelf } from './shelf.js';
@@ -35,8 +36,10 @@ export interface Desk {
   readonly asked: Signal<number | null>;
   /** Number of the chosen finding. */
   readonly chosen: Signal<number | null>;
-  /** What the equipment would have signalled, once that is worked out; null until then. */
+  /** What the equipment would have signalled, once that was asked for and is worked out; null until then. */
   readonly signalled: ReadonlySignal<readonly BeamSignalled[] | null>;
+  /** Asks for that, once for a log, after everything that the cells ask for as they are filled: it takes a while. */
+  askSignalled(): void;
   /** Reads what the settings name, unless that is what lies here already. */
   follow(settings: Settings['log']): void;
   /** Reads the same again. */
@@ -132,7 +135,18 @@ function newDesk(cell: string): Desk {
     const reading = await here.bench.read(files, site, events, proxy(tell));
     if (mine !== turn) return;
     state.value = { is: 'read', reading, bench: here.bench };
-    const response = await here.bench.response();
+  }
+
+  /** The reading for which the signals were asked last. */
+  let askedIn = -1;
+
+  async function askSignalled(): Promise<void> {
+    const mine = turn;
+    if (!open || askedIn === mine) return;
+    askedIn = mine;
+    await filled();
+    if (mine !== turn) return;
+    const response = await open.bench.response();
     if (mine === turn) signalled.value = response;
   }
 
@@ -144,6 +158,9 @@ function newDesk(cell: string): Desk {
     asked,
     chosen,
     signalled,
+    askSignalled() {
+      if (state.value.is === 'read') void askSignalled().catch((error) => (state.value = failure(error)));
+    },
     follow(settings) {
       if (followed && same(followed, settings)) return;
       followed = settings;

@@ -1,4 +1,4 @@
-import type { CauseWord } from 'beamkeep/diagnosis';
+import { type CauseWord, causeWords } from 'beamkeep/diagnosis';
 
 /** Names of the causes for a heading, and short ones for the bars of a plot. */
 const names: Readonly<Record<CauseWord, readonly [heading: string, bar: string]>> = {
@@ -17,5 +17,15 @@ const names: Readonly<Record<CauseWord, readonly [heading: string, bar: string]>
   cleaned: ['Loss removed by work', 'loss removed'],
 };
 
+const isCause = (word: string): word is CauseWord => (causeWords as readonly string[]).includes(word);
+
 export const causeHeading = (cause: CauseWord): string => names[cause][0];
 export const causeOnBar = (cause: CauseWord): string => names[cause][1];
+
+/** A sentence of the library that calls causes by their words, "smoke-like (47 %)", with their headings instead. */
+export const withHeadings = (sentence: string): string =>
+  sentence.replace(/([a-z-]+)(?= \(\d+ %\))/g, (word) => (isCause(word) ? causeHeading(word) : word));
+
+/** The heading of what is easily taken for a cause: another cause, or a reading that was set anew. */
+export const doubleHeading = (word: string): string =>
+  isCause(word) ? causeHeading(word) : word === 'renormalised' ? 'The equipment set its reading anew' : word;

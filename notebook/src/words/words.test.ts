@@ -1,6 +1,6 @@
 import { causeWords } from 'beamkeep/diagnosis';
 import { describe, expect, it } from 'vitest';
-import { causeHeading, causeOnBar } from './causes.js';
+import { causeHeading, causeOnBar, doubleHeading, withHeadings } from './causes.js';
 import { confidenceInWords } from './confidence.js';
 import { siteDates } from './dates.js';
 import { bytesInWords, figure, lengthInWords, percent } from './numbers.js';
@@ -8,6 +8,16 @@ import { bytesInWords, figure, lengthInWords, percent } from './numbers.js';
 describe('words', () => {
   it('every cause has a heading and a name for its bar', () => {
     for (const cause of causeWords) expect(causeHeading(cause) && causeOnBar(cause)).toBeTruthy();
+  });
+
+  it('causes stand by their headings in sentences and as what they are taken for', () => {
+    expect(withHeadings('Nearest, 50 s away: smoke-like (47 %): it grew as smoke-like loss; dust (3 %).')).toBe(
+      'Nearest, 50 s away: Cannot be told from smoke (47 %): it grew as smoke-like loss; dust (3 %).',
+    );
+    expect([doubleHeading('cleaned'), doubleHeading('renormalised')]).toEqual([
+      'Loss removed by work',
+      'The equipment set its reading anew',
+    ]);
   });
 
   it('from one half it is a statement; what looks like smoke always is', () => {

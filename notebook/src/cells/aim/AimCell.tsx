@@ -1,7 +1,6 @@
 import type { AimJson } from 'beamkeep/commissioning';
 import type { Site } from 'beamkeep/site';
 import { useCallback } from 'preact/hooks';
-import { Choice } from '../../parts/Choice.js';
 import { FileField } from '../../parts/FileField.js';
 import { Scroll } from '../../parts/Scroll.js';
 import { Verdict } from '../../parts/Verdict.js';
@@ -13,6 +12,7 @@ import type { Cell, Settings } from '../../sheet/sheet.js';
 import { helper } from '../../state/helper.js';
 import { edit } from '../../state/store.js';
 import { figure } from '../../words/numbers.js';
+import { BeamChoice } from '../BeamChoice.js';
 import { chosenBeam } from '../chosenBeam.js';
 import { NeedsSite } from '../NeedsSite.js';
 import { StageCautions } from '../StageCautions.js';
@@ -40,12 +40,7 @@ function Aim({ cell, site }: { cell: Cell<'aim'>; site: Site }) {
   return (
     <>
       <div class="settings">
-        <Choice
-          legend="Beam"
-          options={site.beams.map(({ id }) => [id, id] as const)}
-          value={beam}
-          onChange={(id) => change({ beam: id })}
-        />
+        <BeamChoice site={site} beam={beam} onBeam={(id) => change({ beam: id })} />
         <label class="field">
           <span>Where the head was left [degrees], one number an axis</span>
           <input value={left} onInput={(event) => change({ left: event.currentTarget.value })} />

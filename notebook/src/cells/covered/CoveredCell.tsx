@@ -2,7 +2,6 @@ import type { CoveredJson } from 'beamkeep/commissioning';
 import type { Site } from 'beamkeep/site';
 import { useCallback, useMemo } from 'preact/hooks';
 import { siteZone } from '../../bench/siteZone.js';
-import { Choice } from '../../parts/Choice.js';
 import { FileField } from '../../parts/FileField.js';
 import { Verdict } from '../../parts/Verdict.js';
 import { coveredFigure, coveredHeight } from '../../plots/coveredFigure.js';
@@ -12,6 +11,7 @@ import { set } from '../../sheet/edits.js';
 import type { Cell, Settings } from '../../sheet/sheet.js';
 import { helper } from '../../state/helper.js';
 import { edit } from '../../state/store.js';
+import { BeamChoice } from '../BeamChoice.js';
 import { chosenBeam } from '../chosenBeam.js';
 import { NeedsSite } from '../NeedsSite.js';
 import { StageCautions } from '../StageCautions.js';
@@ -30,12 +30,7 @@ function Covered({ cell, site }: { cell: Cell<'covered'>; site: Site }) {
   return (
     <>
       <div class="settings">
-        <Choice
-          legend="Beam"
-          options={site.beams.map(({ id }) => [id, id] as const)}
-          value={beam}
-          onChange={(id) => change({ beam: id })}
-        />
+        <BeamChoice site={site} beam={beam} onBeam={(id) => change({ beam: id })} />
         <FileField what="log of a covered test" file={test} onFile={(file) => change({ test: file })} />
       </div>
       <StageCautions stage="covered" made={test !== null} />

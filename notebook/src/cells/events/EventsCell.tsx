@@ -1,7 +1,7 @@
 import type { EventTold } from '../../bench/reading.js';
 import { Scroll } from '../../parts/Scroll.js';
 import type { Cell } from '../../sheet/sheet.js';
-import { causeOnBar } from '../../words/causes.js';
+import { causeOnBar, withHeadings } from '../../words/causes.js';
 import { siteDates } from '../../words/dates.js';
 import { counted } from '../../words/numbers.js';
 import { NeedsLog } from '../NeedsLog.js';
@@ -63,7 +63,7 @@ function Joined({ log }: { log: OpenLog }) {
                     </a>
                   )}
                 </td>
-                <td class="words">{event.words}</td>
+                <td class="words">{withHeadings(event.words)}</td>
               </tr>
             ))}
           </tbody>

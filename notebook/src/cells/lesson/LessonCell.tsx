@@ -58,7 +58,7 @@ export function LessonCell({ cell }: { cell: Cell<'lesson'> }) {
         {taught?.controls.map(({ name, words, unit, low, high, step, value }) => (
           <label class="field slider" key={name}>
             <span>
-              {words}: <b>{figure(values[name] ?? value)}</b> {unit}
+              {words}: <b>{figure(values[name] ?? value)}</b> {isCount(unit) ? '' : unit}
             </span>
             <input
               type="range"
@@ -91,6 +91,9 @@ export function LessonCell({ cell }: { cell: Cell<'lesson'> }) {
     </>
   );
 }
+
+/** The unit of a count in a stretch of time, which the words of the slider say: 12 passes a day. */
+const isCount = (unit: string): boolean => unit.startsWith('1/');
 
 const empty: TaughtLesson['lesson'] = {
   title: '',

@@ -1,12 +1,12 @@
 import type { Site } from 'beamkeep/site';
 import type { PlanTold } from '../../bench/proofTold.js';
-import { Choice } from '../../parts/Choice.js';
 import { FileField } from '../../parts/FileField.js';
 import { saveText } from '../../parts/saveText.js';
 import { set } from '../../sheet/edits.js';
 import type { Cell, Settings, SmallText } from '../../sheet/sheet.js';
 import { helper } from '../../state/helper.js';
 import { edit } from '../../state/store.js';
+import { BeamChoice } from '../BeamChoice.js';
 import { chosenBeam } from '../chosenBeam.js';
 import { NeedsSite } from '../NeedsSite.js';
 import { useAnswer } from '../useAnswer.js';
@@ -46,12 +46,7 @@ function Proof({ cell, site }: { cell: Cell<'proof'>; site: Site }) {
   return (
     <>
       <div class="settings">
-        <Choice
-          legend="Beam"
-          options={site.beams.map(({ id }) => [id, id] as const)}
-          value={beam}
-          onChange={(id) => change({ beam: id })}
-        />
+        <BeamChoice site={site} beam={beam} onBeam={(id) => change({ beam: id })} />
         <FileField what="log of the test" file={cell.settings.test} onFile={(file) => change({ test: file })} />
         <FileField what="panel’s list" file={events} onFile={(file) => change({ events: file })} />
         {events && (

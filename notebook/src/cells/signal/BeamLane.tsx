@@ -1,7 +1,9 @@
 import { useCallback, useMemo } from 'preact/hooks';
 import type { BeamReading, NumberedFinding, Signalled, Window } from '../../bench/reading.js';
 import type { SiteZone } from '../../bench/siteZone.js';
-import { type Lane, laneFigure, laneHeight, nameOnBar } from '../../plots/laneFigure.js';
+import type { Lane } from '../../plots/lane.js';
+import { nameOnBar } from '../../plots/laneBars.js';
+import { laneFigure, laneHeight } from '../../plots/laneFigure.js';
 import { Plot } from '../../plots/Plot.js';
 import type { Palette } from '../../plots/palette.js';
 import { rowsOf, strips } from '../../plots/strips.js';

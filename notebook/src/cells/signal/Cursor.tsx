@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { Window } from '../../bench/reading.js';
-import { margins } from '../../plots/laneFigure.js';
+import { margins } from '../../plots/timeAxis.js';
 import type { Desk } from '../../state/desk.js';
 
 interface CursorProps {

@@ -1,4 +1,4 @@
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import { siteZone } from '../../bench/siteZone.js';
 import { Choice } from '../../parts/Choice.js';
 import { useWidth } from '../../parts/useWidth.js';
@@ -45,6 +45,10 @@ function Lanes({ cell, log }: { cell: Cell<'signal'>; log: OpenLog }) {
         shown.map(({ id }) => id),
       )
     : [];
+
+  useEffect(() => {
+    if (settings.states) desk.askSignalled();
+  }, [desk, reading, settings.states]);
 
   function onKeyDown(event: KeyboardEvent): void {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
@@ -113,7 +117,7 @@ function Lanes({ cell, log }: { cell: Cell<'signal'>; log: OpenLog }) {
         onKeyDown={onKeyDown}
       >
         <Cursor desk={desk} window={window}>
-          {shown.map((beam, row) => (
+          {(width > 0 ? shown : []).map((beam, row) => (
             <BeamLane
               key={beam.id}
               log={log}

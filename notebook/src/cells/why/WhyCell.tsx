@@ -38,6 +38,10 @@ function Asked({ cell, log }: { cell: Cell<'why'>; log: OpenLog }) {
   useEffect(() => {
     typed.value = at;
   }, [at, typed]);
+  // Its days are listed with the fire signals of those days.
+  useEffect(() => {
+    if (answer.is === 'told') desk.askSignalled();
+  }, [answer, desk]);
   useEffect(() => {
     let outdated = false;
     if (!question) {

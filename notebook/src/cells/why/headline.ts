@@ -1,5 +1,5 @@
 import type { CauseWord } from 'beamkeep/diagnosis';
-import { causeHeading } from '../../words/causes.js';
+import { causeHeading, withHeadings } from '../../words/causes.js';
 
 /** A cause at the time asked about, and on how many of the days it says most. */
 interface CauseThen {
@@ -31,13 +31,9 @@ export function headline(causes: readonly CauseThen[], many: boolean): Answered[
   }));
 }
 
-/** Library sentences name a cause by its word in the files; here it has a name of this sheet at the begin and after "for". */
-export function inNames(sentence: string, causes: readonly { readonly cause: CauseWord }[]): string {
-  return causes.reduce((words, { cause }) => {
-    const name = causeHeading(cause);
-    return (words.startsWith(`${cause} (`) ? name + words.slice(cause.length) : words).replace(
-      `Then, for ${cause}:`,
-      `Then, for ${name.toLowerCase()}:`,
-    );
-  }, sentence);
-}
+/** Library sentences name a cause by its word in the files; here it has a name of this sheet before its share and after "for". */
+export const inNames = (sentence: string, causes: readonly { readonly cause: CauseWord }[]): string =>
+  causes.reduce(
+    (words, { cause }) => words.replace(`Then, for ${cause}:`, `Then, for ${causeHeading(cause).toLowerCase()}:`),
+    withHeadings(sentence),
+  );
