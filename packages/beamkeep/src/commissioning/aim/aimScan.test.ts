@@ -86,8 +86,9 @@ describe('aimScanOf', () => {
   it.each(['time', 'Date', 'TIMESTAMP'])('a column %s is no angle', (name) =>
     expect(aimScanOf(table([name, 'angle', 'level'], '5,0.1,98'), options).axes).toEqual(['angle']),
   );
-  it('a column that only begins like it is one', () =>
-    expect(aimScanOf(table(['timer', 'angle', 'level'], '5,0.1,98'), options).axes).toEqual(['timer', 'angle']));
+  it.each(['timer', 'uptime'])('a column %s is one', (name) =>
+    expect(aimScanOf(table([name, 'angle', 'level'], '5,0.1,98'), options).axes).toEqual([name, 'angle']),
+  );
   it('no angles, and too many, are asked for by name', () => {
     expect(() => aimScanOf(table(['level'], '98'), options)).toThrow(
       'this has "level": name them with --angles and --level',

@@ -77,6 +77,13 @@ describe('aimWords', () => {
     );
     expect(flagWords({ kind: 'second-peak', size: 0.25 })).toMatch(/^A second peak stands, 25 % of the peak above/);
   });
+  it('says how many readings there were, and what did not fall', () => {
+    expect(flagWords({ kind: 'few-points', size: 6 })).toMatch(/^Only 6 readings:/);
+    expect(flagWords({ kind: 'peak-not-crossed', at: [0], size: 1 })).toContain('does not fall on both sides');
+    expect(flagWords({ kind: 'noisy', size: 0.12 })).toBe(
+      'The readings scatter by 12 % of the peak: the centre is in doubt.',
+    );
+  });
   it('one doubt that comes twice is acted on once', () =>
     expect(
       aimWords({

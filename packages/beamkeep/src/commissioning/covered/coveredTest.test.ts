@@ -114,6 +114,13 @@ describe('coveredTest', () => {
     expect(counts.ratio).toBeCloseTo(plain.ratio, 12);
     expect(counts.covered.reading).toBeCloseTo(32 * plain.covered.reading, 10);
   });
+  it('two clean stretches know the clean reading better than one: their joint error is halved', () => {
+    // 48 samples of spread 1 a side: 0.14 each, 0.10 of their middle, 0.05 of a ratio of a half; covered 1/40.
+    const { ratioLow, ratioHigh, covered } = coveredTest(logged('60:100 2000:50 60:100', 1), beam);
+    expect((ratioHigh - ratioLow) / 2).toBeGreaterThan(0.0008);
+    expect((ratioHigh - ratioLow) / 2).toBeLessThan(0.0018);
+    expect(covered.spread).toBeCloseTo(0.01, 3);
+  });
   it('limits of 95 % hold the truth about so often', () => {
     const tests = Array.from({ length: 300 }, (_, seed) =>
       coveredTest(logged('20:100 20:4 20:100', 0.5, 0, seed), beam),
