@@ -11,6 +11,17 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => here?.close());
 
+/** Run in the page: how many findings come onto it, each time that any do. */
+const countingFindings = `{
+  globalThis.added = [];
+  const findings = (node) => (node.matches?.('.finding') ? 1 : 0) + (node.querySelectorAll?.('.finding').length ?? 0);
+  new MutationObserver((changes) => {
+    const nodes = changes.flatMap(({ addedNodes }) => [...addedNodes]);
+    const some = nodes.reduce((sum, node) => sum + findings(node), 0);
+    if (some > 0) added.push(some);
+  }).observe(document.querySelector('main'), { childList: true, subtree: true });
+}`;
+
 describe('a fresh visit', () => {
   it('opens with the invented demo and tells why', async () => {
     const { page } = open;
@@ -185,6 +196,17 @@ describe('a fresh visit', () => {
     await eventually(() => cell.locator('tr', { hasText: 'loss per metre' }).textContent()).toMatch(/0\.03742/);
     await cell.getByLabel('Value').fill('-1');
     await eventually(() => cell.textContent()).toMatch(/must|0 or more/);
+  });
+
+  it('puts findings on the page a few at a time, and answers between them', async () => {
+    const { page } = open;
+    await page.evaluate(countingFindings);
+    await page.getByRole('button', { name: 'Demo', exact: true }).click();
+    await eventually(() => page.evaluate<number[]>('added')).not.toEqual([]);
+    await settled(page);
+    const added = await page.evaluate<number[]>('added');
+    expect(added.reduce((sum, some) => sum + some)).toBe(await page.locator('.finding').count());
+    expect(Math.max(...added)).toBeLessThanOrEqual(6);
   });
 
   it('shows the way in five steps that can be skipped for good', async () => {

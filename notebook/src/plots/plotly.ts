@@ -46,11 +46,17 @@ async function warmed(library: Plotly): Promise<void> {
   const layout: Partial<Layout> = { width: 300, height: 200 };
   const x = ['2027-01-01 00:00', '2027-01-02 00:00'];
   const line: Data = { x, y: [1, 2], mode: 'lines' };
-  const bar = { type: 'bar', orientation: 'h', base: x, x: [1, 2], y: [0, 1], text: ['a', 'b'] } as unknown as Data;
+  const bar = {
+    ...{ type: 'bar', orientation: 'h', base: x, x: [1, 2], y: [0, 1], text: ['a', 'b'] },
+    textposition: ['inside', 'outside'],
+    marker: { pattern: { shape: '/' } },
+  } as unknown as Data;
+  const marks: Data = { x, y: [1, 2], mode: 'lines+markers', error_y: { type: 'data', array: [1, 1] } };
   const figures: Figure[] = [
     { data: [], layout },
     { data: [line], layout },
     { data: [line, bar], layout: { ...layout, xaxis: { type: 'date' } } },
+    { data: [line, marks], layout: { ...layout, showlegend: true } },
     {
       data: [line],
       layout: { ...layout, shapes: [{ type: 'line', x0: x[0], x1: x[1], y0: 1, y1: 2 }], annotations: [{ text: 'a' }] },

@@ -34,12 +34,16 @@ export async function reportHtml(): Promise<string> {
   style.textContent = await styleText();
   head.append(style);
   const pictures = await plotImages();
-  for (const part of document.querySelectorAll('.head, main, footer')) {
-    const copy = report.importNode(part, true);
+  const main = report.createElement('main');
+  for (const part of document.querySelectorAll('.head, main > *, footer')) {
+    const copy = await inTurn(() => report.importNode(part, true));
     await withPictures(part, copy, pictures, report);
-    for (const control of copy.querySelectorAll('[data-screen], h1 input, button, .settings, details:not([open])'))
-      control.remove();
-    body.append(copy);
+    const controls = '[data-screen], h1 input, button, .settings, details:not([open])';
+    for (const control of copy.querySelectorAll(controls)) control.remove();
+    if (copy.matches(controls)) continue;
+    const within = part.parentElement?.tagName === 'MAIN';
+    if (within && !main.isConnected) body.append(main);
+    (within ? main : body).append(copy);
   }
   return `<!doctype html>\n${documentElement.outerHTML}`;
 }

@@ -3,18 +3,18 @@ export { frontierPlot } from './drawing/frontierPlot.js';
 export { planView } from './drawing/planView.js';
 export { sectionView } from './drawing/sectionView.js';
 export { type PlannedHall, type Roof, roofAt, slopeOf, topOf } from './layout/hall.js';
-export {
-  layBeams,
-  type Plan,
-  type PlannedBeam,
-  type PlannedRow,
-  type PlanQuestion,
-  type Point,
-  type UsedFigure,
-  type WarmAir,
-  type Warning,
-} from './layout/layBeams.js';
+export { layBeams } from './layout/layBeams.js';
 export { type Breach, breaches, type Placement } from './layout/placement.js';
+export type {
+  Plan,
+  PlannedBeam,
+  PlannedRow,
+  PlanQuestion,
+  Point,
+  UsedFigure,
+  WarmAir,
+  Warning,
+} from './layout/plan.js';
 export { apexReach, type RowAcross, type RowDistances, rowsAcross, rowsFor } from './layout/rowsAcross.js';
 export { delayAgainstForkLift, delayAgainstForkLiftControls } from './lessons/delayAgainstForkLift.js';
 export { dirtEatingMargin, dirtEatingMarginControls } from './lessons/dirtEatingMargin.js';

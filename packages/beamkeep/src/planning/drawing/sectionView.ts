@@ -1,5 +1,5 @@
 import { topOf } from '../layout/hall.js';
-import type { Plan } from '../layout/layBeams.js';
+import type { Plan } from '../layout/plan.js';
 import { metres, pixelsPerMetre, roundLength, scaleBar } from './scale.js';
 import { drawing, element, text } from './svg.js';
 

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ruleSetNamed } from '../rules/ruleSets.js';
 import type { PlannedHall } from './hall.js';
-import { layBeams, type PlanQuestion } from './layBeams.js';
+import { layBeams } from './layBeams.js';
+import type { PlanQuestion } from './plan.js';
 
 const hall: PlannedHall = { length: 62, width: 40, height: 12, roof: { shape: 'flat' } };
 const ask = (change: Partial<PlanQuestion> = {}, id = 'bs5839-1') =>
