@@ -1,5 +1,5 @@
 // Makes the weights that turn scores into probabilities, and measures them on logs of other ranges and another seed:
-//   npm run train                        600 logs to learn from, 220 to measure on; writes the weights, the picture, the figures
+//   npm run train                        1200 logs to learn from, 220 to measure on; writes the weights, the picture, the figures
 //   npm run train -- --measure           only measures the weights that are there
 // Every file is the same, byte for byte, from the same seeds and the same code.
 import { readFile, writeFile } from 'node:fs/promises';
@@ -18,7 +18,7 @@ import { weightsText } from './weighing/weightsText.js';
 const { values } = parseArgs({
   options: {
     seed: { type: 'string', default: '11' },
-    logs: { type: 'string', default: '600' },
+    logs: { type: 'string', default: '1200' },
     'held-out-seed': { type: 'string', default: '80' },
     'held-out-logs': { type: 'string', default: '220' },
     measure: { type: 'boolean', default: false },

@@ -27,7 +27,7 @@ type Numbers = readonly [offset: number, slope: number, crowd: number];
 const identity: Numbers = [0, 1, 0];
 /** How far the line common to all causes may lie from that, and the line of a cause from the common one (spreads). */
 const commonSpread: Numbers = [3, 1, 2];
-const ownSpread: Numbers = [1.5, 0.25, 3];
+const ownSpread: Numbers = [1.5, 0.25, 1];
 /** A better score always counts for something, and a crowd never for a cause. */
 const leastOfAll: Numbers = [-9, 0.3, -9];
 const most: Numbers = [9, 9, 0];

@@ -50,3 +50,24 @@ describe('heatOf', () => {
     expect(pictured(recordOf(() => 1, { days: 2, temperature: warmth })).heat).toBeUndefined();
   });
 });
+
+describe('movedByHeat', () => {
+  /** A front on the 20th day takes 9 K off within half an hour, for six days. */
+  const front = (t: number): number => warmth(t) - (dayOf(t) >= 20.3 && dayOf(t) < 26.3 ? 9 : 0);
+  const steps = (aimAt: (t: number) => number, more = (_: number) => 0) =>
+    pictured(
+      recordOf((t) => left(lobe(aimAt(t)) + more(t)), { days: 40, intervalSeconds: 600, temperature: front }),
+    ).parts.steps.map((s) => Math.sign(s.loss));
+  const followsFront = (t: number): number => 0.6 + 0.02 * (front(t - hour) - 15);
+  it('a level that follows a front is no step, though it changes within the hour and stays for days', () =>
+    expect(steps(followsFront)).toEqual([]));
+  it('a knock of a beam that follows the temperature is one', () =>
+    expect(steps(followsFront, (t) => (dayOf(t) >= 30 ? 0.3 : 0))).toEqual([1]));
+  it('a change at the hour of a front that a still beam makes is one', () =>
+    expect(
+      steps(
+        () => 0,
+        (t) => (dayOf(t) >= 20.3 ? 0.3 : 0),
+      ),
+    ).toEqual([1]));
+});

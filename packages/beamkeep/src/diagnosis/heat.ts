@@ -1,9 +1,9 @@
 import { type Channel, hour } from '../columns/index.js';
 import { type MovementFit, movementFit } from '../optics/index.js';
-import { mean, robustLeastSquares, rollingMedian } from '../statistics/index.js';
+import { mean, median, robustLeastSquares, rollingMedian } from '../statistics/index.js';
 import { middle } from './cells.js';
-import { cellOfStep } from './steps.js';
-import type { Parts } from './takeApart.js';
+import { cellOfStep, type Step } from './steps.js';
+import type { CellParts } from './takeApart.js';
 import type { View } from './view.js';
 
 /*
@@ -31,21 +31,13 @@ export interface Heat {
 }
 
 /** Reads the movement from the temperature; nothing without a temperature column or a daily cycle. */
-export function heatOf(view: View, parts: Parts): Heat | undefined {
-  const channel = view.record.temperature;
-  if (channel === undefined || channel.time.length < 20 || !parts.cycleFitted) return undefined;
+export function heatOf(view: View, parts: CellParts): Heat | undefined {
+  const best = bestLag(view, parts);
+  if (best === undefined) return undefined;
   const { cells, course } = parts;
-  const perDay = Math.round((24 * hour) / cells.width);
+  const { perDay, proxy } = best;
   const knocks = parts.steps.filter((s) => s.loss > 0).map((s) => cellOfStep(cells, view.trace.time, s));
   const borders = [0, ...knocks, cells.length];
-  let best: { lag: number; explained: number; proxy: Float64Array } | undefined;
-  for (const lag of lags) {
-    const proxy = atCells(channel, parts, lag * hour);
-    const explained = explainedBy(proxy, parts, 0, cells.length, perDay)?.explained ?? 0;
-    if (best === undefined || explained > best.explained) best = { lag, explained, proxy };
-  }
-  if (best === undefined || !(best.explained > 0)) return undefined;
-  const { proxy } = best;
   const season = new Float64Array(cells.length);
   let aim: MovementFit | undefined;
   for (let k = 0; k + 1 < borders.length; k++) {
@@ -79,14 +71,57 @@ export function heatOf(view: View, parts: Parts): Heat | undefined {
   return aim === undefined ? undefined : { lagHours: best.lag, explained: best.explained, season, aim };
 }
 
+/** Time on either side of a change over which the temperature must account for it [ms], and share that it must account for. */
+const beside = 6 * hour;
+const accounts = 0.5;
+
+/**
+ * Tells which changes at once are only the structure that warms or cools in a morning or under a front: most of the
+ * change is gone when the movement that the temperature tells is taken off. None, where that is not to be trusted.
+ */
+export function movedByHeat(view: View, parts: CellParts): (step: Step) => boolean {
+  const best = bestLag(view, parts);
+  if (best === undefined || best.explained < trusted) return () => false;
+  const { cells, course } = parts;
+  const { slope, curvature, proxy } = best;
+  const rest = course.map((v, c) => v - (slope + curvature * (proxy[c] as number)) * (proxy[c] as number));
+  const reach = Math.max(2, Math.round(beside / cells.width));
+  return (step) => {
+    const at = cellOfStep(cells, view.trace.time, step);
+    const left = median(rest.subarray(at, at + reach)) - median(rest.subarray(Math.max(0, at - reach), at));
+    return left * Math.sign(step.loss) < (1 - accounts) * Math.abs(step.loss);
+  };
+}
+
+/** The temperature so long before that explains most of the days' courses, and the quadratic of them all on it. */
+function bestLag(view: View, parts: CellParts) {
+  const channel = view.record.temperature;
+  if (channel === undefined || channel.time.length < 20 || !parts.cycleFitted) return undefined;
+  const perDay = Math.round((24 * hour) / parts.cells.width);
+  let best: (Quadratic & { readonly lag: number; readonly proxy: Float64Array; readonly perDay: number }) | undefined;
+  for (const lag of lags) {
+    const proxy = atCells(channel, parts, lag * hour);
+    const fit = explainedBy(proxy, parts, 0, parts.cells.length, perDay);
+    if (fit !== undefined && fit.explained > (best?.explained ?? 0)) best = { ...fit, lag, proxy, perDay };
+  }
+  return best;
+}
+
+/** Loss by the temperature [dB/K, dB/K²], and the share of the variance that it explains. */
+interface Quadratic {
+  readonly slope: number;
+  readonly curvature: number;
+  readonly explained: number;
+}
+
 /** The quadratic of the days' courses on the proxy, each day about its own middle. */
 function explainedBy(
   proxy: Float64Array,
-  { course, cellNoise }: Parts,
+  { course, cellNoise }: CellParts,
   from: number,
   to: number,
   perDay: number,
-): { slope: number; curvature: number; explained: number } | undefined {
+): Quadratic | undefined {
   const u = proxy.subarray(from, to);
   const own = course.subarray(from, to);
   const about = (values: Float64Array): Float64Array => {
@@ -101,7 +136,7 @@ function explainedBy(
 }
 
 /** The temperature at the middle of each cell, so long before. */
-function atCells({ time, value }: Channel, { cells }: Parts, lag: number): Float64Array {
+function atCells({ time, value }: Channel, { cells }: CellParts, lag: number): Float64Array {
   const out = new Float64Array(cells.length).fill(Number.NaN);
   let i = 0;
   for (let c = 0; c < cells.length; c++) {

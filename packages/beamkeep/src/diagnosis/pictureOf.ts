@@ -8,7 +8,7 @@ import { findClimbs } from './climbs.js';
 import { dailyShape, mayBeMovement } from './cycleKind.js';
 import { bounds, clearEvents, depths, type Excursion, excursionAbout, findExcursions } from './excursions.js';
 import { families } from './families.js';
-import { heatOf } from './heat.js';
+import { heatOf, movedByHeat } from './heat.js';
 import { heldRuns } from './held.js';
 import { dayShift, fadesByDay, lastingSteps } from './lasting.js';
 import { localDays } from './localDays.js';
@@ -87,11 +87,13 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
 /** Steps that show from one day to the next, and the question whether others do. */
 function knownSteps(
   view: View,
-  { cells, course, cycle }: CellParts,
+  parts: CellParts,
   slowLimit: number,
   { cycleAllowed, mask }: { readonly cycleAllowed: boolean; readonly mask: Uint8Array },
 ): NonNullable<Guides['known']> {
   const { time } = view.trace;
+  const { cells, course, cycle } = parts;
+  const isHeat = cycleAllowed ? movedByHeat(view, parts) : () => false;
   const asItStands = { rows: view.loss, cells: course };
   const off = () => ({
     rows: offCycle(view, cells, cycle, 0, view.loss.length),
@@ -101,10 +103,16 @@ function knownSteps(
   const least = tenLog * Math.exp((median(course) || 0) / tenLog) * slowLimit;
   const perDay = Math.round(86_400_000 / cells.width);
   return {
-    steps: lastingSteps({ time, hidden: mask, cells, course, series }, least),
-    stands: ({ row, loss: size }) =>
+    steps: lastingSteps({ time, hidden: mask, cells, course, series }, least).filter((step) => !isHeat(step)),
+    stands: (step) =>
       cells.length < 2 * perDay ||
-      !fadesByDay(dayShift(course, perDay, cellAt(cells, time[row] as number), Math.sign(size)), Math.abs(size)),
+      !(
+        isHeat(step) ||
+        fadesByDay(
+          dayShift(course, perDay, cellAt(cells, time[step.row] as number), Math.sign(step.loss)),
+          Math.abs(step.loss),
+        )
+      ),
   };
 }
 
