@@ -20,6 +20,26 @@ describe('roughness', () => {
     expect(factor[rowAt(view.trace.time, at(11))]).toBeGreaterThan(10);
     expect(median(Float64Array.from(factor))).toBe(1);
   });
+  it('noise that the end of the scale cuts off is of both signs; dust under a scale that ends at clean air is not', () => {
+    const readings = (end: number, worse: (chance: number) => number) =>
+      pictured(
+        recordOf(
+          (t) => {
+            const row = Math.floor(t / (5 * minute));
+            const more = t > at(6) && t < at(7) ? worse(chanceOf(row, 4) - 0.5) : 0;
+            return Math.min(end, 1 + 0.007 * (chanceOf(row, 5) - 0.5) + more);
+          },
+          { days: 20, noise: 0 },
+        ),
+      ).rough;
+    const within = (of: ReturnType<typeof readings>) => of.runs.filter((run) => run.spread > 10 * of.usual);
+    const noise = readings(1.02, (chance) => 0.6 * chance);
+    const dust = readings(1, (chance) => -0.6 * Math.abs(chance));
+    expect(within(noise).length).toBeGreaterThan(10);
+    expect(within(noise).filter((run) => run.cutOff).length / within(noise).length).toBeGreaterThan(0.8);
+    expect(within(dust).length).toBeGreaterThan(10);
+    expect(within(dust).filter((run) => run.cutOff)).toEqual([]);
+  });
   it('raises no bound where noise fills most of a log: it is the usual there', () => {
     const { rough, depth } = pictured(typical['electrical-noise']());
     const widest = Math.max(...rough.runs.map((run) => run.spread));

@@ -17,6 +17,8 @@ export interface Run {
   /** Greatest distance from the usual level, upwards and downwards, share of clean air. */
   readonly up: number;
   readonly down: number;
+  /** Whether many of its samples stand at the end of the scale, which cuts off how far they go up. */
+  readonly cutOff: boolean;
 }
 
 export interface Roughness {
@@ -34,7 +36,7 @@ const rowsOfRun = (interval: number): number => Math.max(12, Math.min(256, Math.
 /** Measures how rough each run of a log is. */
 export function roughness(view: View, depth: Float64Array): Roughness {
   const { trace } = view;
-  const runs: Run[] = [];
+  const runs: Omit<Run, 'cutOff'>[] = [];
   const quiet: number[] = [];
   const size = rowsOfRun(view.interval);
   for (let from = 0; from + size / 2 <= depth.length; from += size) {
@@ -47,7 +49,23 @@ export function roughness(view: View, depth: Float64Array): Roughness {
   }
   const usual =
     runs.length === 0 ? view.sampleNoise : Math.max(quantile(quiet, 0.25), view.quantum / Math.sqrt(12), 1e-5);
-  return { runs, usual };
+  const top = topOfScale(view, usual);
+  const atTop = (from: number, to: number): number => trace.level.subarray(from, to).filter((v) => v >= top).length;
+  return {
+    runs: runs.map((r) => ({ ...r, cutOff: atTop(r.from, r.to + 1) >= leastCutOff * (r.to + 1 - r.from) })),
+    usual,
+  };
+}
+
+/** Share of a run's samples at the end of the scale from which it is cut off, and how clear of the usual level that end is, in spreads: own choice. */
+const leastCutOff = 0.2;
+const clearOfUsual = 2.5;
+
+/** The level at which a scale ends above the usual level; beyond all levels where the usual level is its end. */
+function topOfScale({ trace, quantum }: View, usual: number): number {
+  const top = trace.level.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  const clear = Math.max(clearOfUsual * usual, 2 * quantum);
+  return top - median(trace.level) > clear ? top - quantum / 4 : Number.POSITIVE_INFINITY;
 }
 
 /**
@@ -93,9 +111,9 @@ function aboutLine(values: Float64Array): number {
   return Math.sqrt(Math.max(0, squares - (sum * sum) / n - (slope * slope) / spreadOfX) / n);
 }
 
-/** Whether a run is rough by both signs alike: noise or shaking, not dust, which only takes light. */
+/** Whether a run is rough by both signs alike, as far as the scale shows it: noise or shaking, not dust, which only takes light. */
 export const isTwoSided = (run: Run, usual: number): boolean =>
-  run.spread > 2 * usual && run.up > 0.4 * run.down && run.down > 0.4 * run.up;
+  run.spread > 2 * usual && (run.cutOff || (run.up > 0.4 * run.down && run.down > 0.4 * run.up));
 
 /**
  * How much larger than usual the noise is on each row, where the samples spread more for a while.

@@ -1,4 +1,4 @@
-import type { BeamRecord, Trace } from '../columns/index.js';
+import { type BeamRecord, minute, type Trace } from '../columns/index.js';
 import type { Beam, Site } from '../site/index.js';
 import { type LocalClock, localClock } from './localClock.js';
 import { sampleNoise } from './noise.js';
@@ -34,7 +34,9 @@ export const levelOf = (loss: number): number => Math.exp(-loss / tenLog);
 
 /** Makes a record ready; nothing when it holds no sample. */
 export function view(record: BeamRecord, beam: Beam, site: Site): View | undefined {
-  const { trace, quantum } = record;
+  const { quantum } = record;
+  const interval = record.intervalSeconds * 1000;
+  const trace = site.sampling === 'on-change' ? asSampled(record.trace, interval) : record.trace;
   const n = trace.time.length;
   if (n === 0) return undefined;
   const from = trace.time[0] as number;
@@ -50,8 +52,38 @@ export function view(record: BeamRecord, beam: Beam, site: Site): View | undefin
     loss,
     sampleNoise: sampleNoise(trace, quantum),
     quantum,
-    interval: record.intervalSeconds * 1000,
+    interval,
     from,
     to,
+  };
+}
+
+/** Longest that a value held is said once [ms]: an hour's middle needs some. Own choice. */
+const sparsest = 15 * minute;
+
+/**
+ * The rows of an on-change log as the logger took them. What is held is repeated every minute in a trace; a logger that
+ * looks once in a quarter of an hour has not seen fifteen samples alike, and its noise would pass for flat objects.
+ */
+function asSampled(trace: Trace, interval: number): Trace {
+  const { time, until, level, low, high, spread, count } = trace;
+  const least = 1.25 * Math.min(interval, sparsest);
+  if (least <= minute) return trace;
+  const kept: number[] = [];
+  let last = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < time.length; i++) {
+    const repeated = count[i] === 1 && level[i] === level[i - 1] && (time[i] as number) - last < least;
+    if (repeated && i + 1 < time.length) continue;
+    kept.push(i);
+    last = time[i] as number;
+  }
+  return {
+    time: Float64Array.from(kept, (i) => time[i] as number),
+    until: Float64Array.from(kept, (i) => until[i] as number),
+    level: Float64Array.from(kept, (i) => level[i] as number),
+    low: Float32Array.from(kept, (i) => low[i] as number),
+    high: Float32Array.from(kept, (i) => high[i] as number),
+    spread: Float32Array.from(kept, (i) => spread[i] as number),
+    count: Uint32Array.from(kept, (i) => count[i] as number),
   };
 }

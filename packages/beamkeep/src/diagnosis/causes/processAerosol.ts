@@ -7,7 +7,7 @@ import type { Picture } from '../picture.js';
 import { spells } from '../spells.js';
 import { clockTime, counted, evidence, logistic, percent } from '../wording.js';
 import { type Puffs, puffs } from './puffs.js';
-import { agreement, byDay, daysOf, episodesOf, meanHour, recent } from './recurring.js';
+import { agreement, byDay, daysOf, episodesOf, keepsToTheWeek, meanHour, recent } from './recurring.js';
 
 /** How far from the middle of the work's hours a dip may lie [h]: half of a long shift. Own choice. */
 const ofWork = 6;
@@ -33,19 +33,30 @@ function dipsOfWork(picture: Picture): Map<number, Excursion[]> {
   return days.size >= 2 && (dust.size >= 2 || dips >= moreThanFires) ? days : new Map();
 }
 
+/** How much days keep to the week by chance at most, as a rule. */
+const byChance = 3.5;
+
 /**
- * How clearly dips are the work's, 0 to 1: puffs that come quicker than they go, on many days, with no rise above the
- * usual level beside them. The weights of the signs were read off simulated dust, shaking, noise, mist and movement.
+ * How clearly dips are the work's, 0 to 1: puffs that come quicker than they go, on many days, on some days of the week
+ * rather than others, with no rise above the usual level beside them. The weights of the signs were read off simulated dust, shaking, noise, mist and movement.
  *
  * @param rises stretches of raised level as large, for each dip
+ * @param week how much the days keep to days of the week
  */
-const clearness = ({ steepness, alike, lingers }: Puffs, days: number, perDay: number, rises: number): number =>
+const clearness = (
+  { steepness, alike, lingers }: Puffs,
+  days: number,
+  perDay: number,
+  rises: number,
+  week: number,
+): number =>
   logistic(
     1.6 * Math.max(0, Math.min(3, steepness)) +
       0.9 * Math.max(-1, Math.min(1.5, lingers)) +
       0.7 * alike +
       0.5 * Math.min(3, Math.log(days)) +
-      0.4 * Math.log1p(perDay) -
+      0.4 * Math.log1p(perDay) +
+      0.6 * Math.max(0, Math.min(3, week - byChance)) -
       0.55 * Math.log1p(rises) -
       2.7,
   );
@@ -70,7 +81,9 @@ export const processAerosol: Cause = {
     const kept = agreement(hours);
     const rises = picture.excursions.filter((e) => e.sign === -1 && e.depth > 0.4 * depth).length / all.length;
     const shape = puffs(picture, days.values());
-    const confidence = 0.97 * clearness(shape, days.size, perDay, rises) * logistic(12 * (kept - 0.25));
+    const { clock, from, to } = picture.view;
+    const week = keepsToTheWeek(new Set(days.keys()), clock.dayNumber(from), clock.dayNumber(to));
+    const confidence = 0.97 * clearness(shape, days.size, perDay, rises, week) * logistic(12 * (kept - 0.25));
     if (confidence < 0.1) return [];
     return spells(episodesOf(days.values())).map((s) => ({
       start: s.start,
@@ -87,6 +100,7 @@ export const processAerosol: Cause = {
         evidence('length of a dip, median', median(all.map((e) => e.end - e.start)) / hour, 'h'),
         evidence('time to clear over time to come, median', Math.exp(shape.lingers), 'times'),
         evidence('steps up steeper than steps down, over chance', shape.steepness, 'times'),
+        evidence('days of the week over chance, 2.3 for none', week, ''),
       ],
     }));
   },

@@ -28,6 +28,32 @@ export const episodesOf = (groups: Iterable<readonly Excursion[]>): (readonly [n
 export const recent = (picture: Picture, end: number, days: number): boolean =>
   end >= picture.view.to - days * 86_400_000;
 
+/**
+ * How much some days keep to days of the week, as work does and weather does not: the root of twice the log of the
+ * likelihood of a share for each day of the week over that of one share for all. Of days without a week, 2.3 by chance
+ * (chi-square of six degrees of freedom), and over 3.5 one time in seventeen.
+ *
+ * @param days local days on which it came
+ * @param first first local day of the record
+ * @param last its last
+ */
+export function keepsToTheWeek(days: ReadonlySet<number>, first: number, last: number): number {
+  const all = last - first + 1;
+  const share = days.size / all;
+  let gain = 0;
+  for (let weekday = 0; weekday < 7; weekday++) {
+    let of = 0;
+    let came = 0;
+    for (let d = first + weekday; d <= last; d += 7) {
+      of++;
+      if (days.has(d)) came++;
+    }
+    if (came > 0) gain += came * Math.log(came / of / share);
+    if (came < of) gain += (of - came) * Math.log((1 - came / of) / (1 - share));
+  }
+  return Math.sqrt(2 * Math.max(0, gain));
+}
+
 /** How closely hours of the day agree: 1 all the same, 0 spread round the clock. */
 export function agreement(hours: readonly number[]): number {
   const { east, north } = onTheDial(hours);

@@ -17,6 +17,7 @@ const shapeOf = (depthAt: (row: number) => number) => {
       middle: 0,
       up: Math.max(0, -Math.min(...own)),
       down: Math.max(0, ...own),
+      cutOff: false,
     };
   });
   return spreadShape(depth, runs);
