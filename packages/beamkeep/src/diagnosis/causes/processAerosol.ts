@@ -8,6 +8,7 @@ import { spells } from '../spells.js';
 import { clockTime, counted, evidence, logistic, percent } from '../wording.js';
 import { type Puffs, puffs } from './puffs.js';
 import { agreement, byDay, daysOf, episodesOf, keepsToTheWeek, meanHour, recent } from './recurring.js';
+import { shakingOrNoise } from './roughStretches.js';
 
 /** How far from the middle of the work's hours a dip may lie [h]: half of a long shift. Own choice. */
 const ofWork = 6;
@@ -56,7 +57,7 @@ const clearness = (
       0.7 * alike +
       0.5 * Math.min(3, Math.log(days)) +
       0.4 * Math.log1p(perDay) +
-      0.6 * Math.max(0, Math.min(3, week - byChance)) -
+      0.4 * Math.max(0, Math.min(3, week - byChance)) -
       0.55 * Math.log1p(rises) -
       2.7,
   );
@@ -83,7 +84,9 @@ export const processAerosol: Cause = {
     const shape = puffs(picture, days.values());
     const { clock, from, to } = picture.view;
     const week = keepsToTheWeek(new Set(days.keys()), clock.dayNumber(from), clock.dayNumber(to));
-    const confidence = 0.97 * clearness(shape, days.size, perDay, rises, week) * logistic(12 * (kept - 0.25));
+    // Work shakes as well: where it does, its days tell nothing of dust.
+    const weekOfDust = shakingOrNoise(picture).shaking.length > 0 ? 0 : week;
+    const confidence = 0.97 * clearness(shape, days.size, perDay, rises, weekOfDust) * logistic(12 * (kept - 0.25));
     if (confidence < 0.1) return [];
     return spells(episodesOf(days.values())).map((s) => ({
       start: s.start,
