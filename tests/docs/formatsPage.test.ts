@@ -2,7 +2,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { convert, diagnosisOf, respond } from 'beamkeep';
 import { readTraces } from 'beamkeep/log';
-import { explanationOf, panelEntries } from 'beamkeep/moments';
+import { explanationOf, panelEntries, secondCause } from 'beamkeep/moments';
 import { logFiles, siteFile } from 'beamkeep/node';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { withKeys } from '../../packages/beamkeep/scripts/keysTable.js';
@@ -43,7 +43,7 @@ async function opened() {
   const site = await siteFile(demo('site.json'));
   const read = await readTraces(await logFiles([demo('log.csv.gz')]), site);
   const events = panelEntries(await readFile(demo('events.csv')), 'events.csv', site);
-  return { ...read, site, diagnosis: diagnosisOf(read.records, site, read.input, { events, explain: true }) };
+  return { ...read, site, diagnosis: diagnosisOf(read.records, site, read.input, { events, explain: secondCause }) };
 }
 let depot: Awaited<ReturnType<typeof opened>>;
 beforeAll(async () => {

@@ -31,7 +31,7 @@ import {
   diagnoseBeams,
   type StandingDays,
 } from 'beamkeep/diagnosis';
-import { type ExplanationJson, explanationOf, panelEntries } from 'beamkeep/moments';
+import { type ExplanationJson, explanationOf, panelEntries, secondCause } from 'beamkeep/moments';
 import {
   type CountedNuisance,
   countNuisance,
@@ -221,7 +221,7 @@ const bench = {
     const files = await Promise.all(given.map(plainFile));
     const total = sizeOf(files);
     const reduced = await reducedOf(files);
-    const asked = { explain: true, events: events ? panelEntries(events.text, events.name, site) : undefined };
+    const asked = { explain: secondCause, events: events ? panelEntries(events.text, events.name, site) : undefined };
     const { diagnosis, records } = reduced
       ? await explained(reduced, site, asked)
       : await diagnose(sourcesOf(files), site, { ...asked, onProgress: teller(total, tell) });

@@ -8,7 +8,6 @@ import {
   type Finding,
   localClock,
   type Picture,
-  runnerUp,
   type Severity,
   trend,
 } from './diagnosis/index.js';
@@ -141,14 +140,22 @@ export interface JoinableList extends PanelList {
   ): EventsJson;
 }
 
+/**
+ * Tells what comes second for a finding and how to part the two; nothing where nothing looks like it. It brings its words
+ * along, so that whoever does not ask need not load them.
+ *
+ * @param findings of the same beam
+ */
+export type SecondCause = (finding: Finding, findings: readonly Finding[]) => { readonly runnerUp?: RunnerUpJson };
+
 /** What may be asked beside the causes. */
 export interface DiagnoseQuestion {
   /** The panel's list, from `panelEntries` of `beamkeep/moments`: each entry is joined to what the log shows then. */
   readonly events?: JoinableList | undefined;
   /** Panel's clock less the log's [s], positive where the panel runs ahead; left out: estimated from the list. */
   readonly clockOffsetSeconds?: number | undefined;
-  /** Whether each finding tells what comes second and how to part the two. */
-  readonly explain?: boolean | undefined;
+  /** `secondCause` of `beamkeep/moments`: each finding tells what comes second and how to part the two. */
+  readonly explain?: SecondCause | undefined;
 }
 
 /** A diagnosis with the records that it was made from, for whoever wants to draw them. */
@@ -187,7 +194,7 @@ export function diagnosisOf(
   records: readonly BeamRecord[],
   site: Site,
   input: InputReport,
-  { events, clockOffsetSeconds, explain = false }: DiagnoseQuestion = {},
+  { events, clockOffsetSeconds, explain }: DiagnoseQuestion = {},
 ): DiagnosisJson {
   const diagnoses = diagnoseBeams(records, site);
   return {
@@ -217,7 +224,12 @@ function forecastJson(d: BeamDiagnosis, picture: Picture, beam: Beam, site: Site
 
 const iso = (instant: number): string => new Date(instant).toISOString();
 
-function beamJson(d: BeamDiagnosis, records: readonly BeamRecord[], site: Site, explain: boolean): BeamDiagnosisJson {
+function beamJson(
+  d: BeamDiagnosis,
+  records: readonly BeamRecord[],
+  site: Site,
+  explain: SecondCause | undefined,
+): BeamDiagnosisJson {
   const beam = site.beams.find((b) => b.id === d.id);
   const record = records.find((r) => r.id === d.id);
   return {
@@ -225,7 +237,7 @@ function beamJson(d: BeamDiagnosis, records: readonly BeamRecord[], site: Site, 
     from: d.samples === 0 ? null : iso(d.from),
     to: d.samples === 0 ? null : iso(d.to),
     samples: d.samples,
-    findings: d.findings.map((f) => ({ ...findingJson(f), ...(explain ? runnerUpJson(f, d.findings) : {}) })),
+    findings: d.findings.map((f) => ({ ...findingJson(f), ...explain?.(f, d.findings) })),
     forecast: beam === undefined || d.picture === undefined ? null : forecastJson(d, d.picture, beam, site),
     assumed: [...(beam?.assumed ?? []), ...(record?.assumed ?? [])],
   };
@@ -239,27 +251,5 @@ export function findingJson({ episodes, during, ...f }: Finding): FindingJson {
     end: iso(f.end),
     ...(episodes === undefined ? {} : { episodes: episodes.map(([a, b]) => [iso(a), iso(b)] as const) }),
     ...(during === undefined ? {} : { during }),
-  };
-}
-
-/** What comes second for a finding; nothing where nothing looks like it. */
-export function runnerUpJson(finding: Finding, findings: readonly Finding[]): { readonly runnerUp?: RunnerUpJson } {
-  const second = runnerUp(finding, findings);
-  if (second === undefined) return {};
-  const { pair, alike, test, outcomes } = second.parting;
-  const [first, other] = pair;
-  const told = second.finding;
-  return {
-    runnerUp: {
-      cause: first === finding.cause ? other : first,
-      finding:
-        told === undefined ? null : { start: iso(told.start), confidence: told.confidence, sameTime: second.meets },
-      alike,
-      test,
-      outcomes: [
-        { cause: first, looks: outcomes[0] },
-        { cause: other, looks: outcomes[1] },
-      ],
-    },
   };
 }

@@ -1,5 +1,5 @@
 import { type BeamRecord, UsageError } from './columns/index.js';
-import { type FindingJson, findingJson, type RunnerUpJson, runnerUpJson } from './diagnose.js';
+import { type FindingJson, findingJson, type RunnerUpJson } from './diagnose.js';
 import {
   type BeamDiagnosis,
   beforeTests,
@@ -21,6 +21,7 @@ import {
   type WallClock,
 } from './moments/index.js';
 import type { DetectorState } from './response/index.js';
+import { secondCause } from './secondCause.js';
 import { type Beam, nearest, quoted, type Site } from './site/index.js';
 
 /** What is asked about a log. */
@@ -248,7 +249,7 @@ function beamJson(
       finding: findingJson(finding),
     })),
     unnamedDays: told.unnamed.length,
-    runnerUp: first === undefined ? null : (runnerUpJson(first.finding, rivals).runnerUp ?? null),
+    runnerUp: first === undefined ? null : (secondCause(first.finding, rivals).runnerUp ?? null),
     action: actionOf(told.causes.map(({ finding }) => finding)),
     settles: first?.finding.settles ?? null,
     words: { recurs, signal, causes },

@@ -15,6 +15,7 @@ export {
   type ForecastJson,
   type JoinableList,
   type RunnerUpJson,
+  type SecondCause,
 } from './diagnose.js';
 export {
   type InputNote,

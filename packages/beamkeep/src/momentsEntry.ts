@@ -12,3 +12,4 @@ export {
 export type { PanelList } from './log/index.js';
 export * from './moments/index.js';
 export { panelEntries } from './panelEntries.js';
+export { secondCause } from './secondCause.js';

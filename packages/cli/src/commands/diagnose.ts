@@ -1,6 +1,6 @@
 import { type DiagnosisJson, diagnose, UsageError } from 'beamkeep';
 import { type Severity, severities } from 'beamkeep/diagnosis';
-import { panelEntries } from 'beamkeep/moments';
+import { panelEntries, secondCause } from 'beamkeep/moments';
 import { Command, Option } from 'commander';
 import { metered, sizeOf } from '../files/progress.js';
 import { readSmall } from '../files/readSmall.js';
@@ -63,7 +63,7 @@ ${logNotes}`,
       const { site, files } = await opened(paths, options, io);
       const events = list === undefined ? undefined : panelEntries(await readSmall(list, io), list, site);
       const { diagnosis, records } = await metered(sizeOf(files), io.stderr, (onProgress) =>
-        diagnose(files, site, { onProgress, events, clockOffsetSeconds, explain }),
+        diagnose(files, site, { onProgress, events, clockOffsetSeconds, explain: explain && secondCause }),
       );
       io.stdout.write(options.json ? json(diagnosis) : await text(diagnosis, { site, records }, io));
       const { failOn } = options;
