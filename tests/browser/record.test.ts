@@ -142,6 +142,7 @@ describe('the record cell', () => {
   it('is filled in by keys alone', async () => {
     const { page, cell, close } = await openRecord();
     await cell.getByRole('button', { name: 'Add a person', exact: true }).press('Enter');
+    await eventually(() => page.evaluate('document.activeElement.tagName')).toBe('INPUT');
     await page.keyboard.type('commissioning');
     await page.keyboard.press('Tab');
     await page.keyboard.type('A. Person');

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { WrittenField, type WrittenKind } from './WrittenField.js';
 
 /** A column of a small table that is typed in. */
@@ -26,7 +26,8 @@ export function Rows<K extends string>({ legend, one, fields, rows, onChange }: 
   const box = useRef<HTMLFieldSetElement>(null);
   const button = useRef<HTMLButtonElement>(null);
   const added = useRef(false);
-  useEffect(() => {
+  // Before the page is drawn: what is typed right after the key that added a row goes into it.
+  useLayoutEffect(() => {
     if (!added.current) return;
     added.current = false;
     box.current?.querySelector<HTMLInputElement>('.row:last-of-type input')?.focus();
