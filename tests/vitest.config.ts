@@ -18,8 +18,6 @@ export default defineConfig({
     include: ['packages/*/src/**/*.test.ts', 'notebook/src/**/*.test.ts', 'tests/**/*.test.ts'],
     testTimeout: 60_000,
     hookTimeout: 60_000,
-    // Much of the time goes by waiting for a browser or a child: two files at a time, on a small machine as well.
-    maxWorkers: 2,
     globalSetup: fileURLToPath(new URL('browser/globalSetup.ts', import.meta.url)),
     reporters: ['default', fileURLToPath(new URL('closingLine.ts', import.meta.url))],
   },
