@@ -71,7 +71,7 @@ export function heatOf(view: View, parts: CellParts): Heat | undefined {
   return aim === undefined ? undefined : { lagHours: best.lag, explained: best.explained, season, aim };
 }
 
-/** Time on either side of a change over which the temperature must account for it [ms], and share that it must account for. */
+/** Time on either side of a change over which the temperature must account for it [ms], and share of it: own choice. */
 const beside = 6 * hour;
 const accounts = 0.5;
 

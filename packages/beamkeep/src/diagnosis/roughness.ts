@@ -57,7 +57,10 @@ export function roughness(view: View, depth: Float64Array): Roughness {
   };
 }
 
-/** Share of a run's samples at the end of the scale from which it is cut off, and how clear of the usual level that end is, in spreads: own choice. */
+/**
+ * Share of a run's samples at the end of the scale from which it is cut off, and spreads by which that end is clear of the
+ * usual level: own choice.
+ */
 const leastCutOff = 0.2;
 const clearOfUsual = 2.5;
 
@@ -111,7 +114,10 @@ function aboutLine(values: Float64Array): number {
   return Math.sqrt(Math.max(0, squares - (sum * sum) / n - (slope * slope) / spreadOfX) / n);
 }
 
-/** Whether a run is rough by both signs alike, as far as the scale shows it: noise or shaking, not dust, which only takes light. */
+/**
+ * Whether a run is rough by both signs alike, as far as the scale shows it: noise or shaking, not dust, which only takes
+ * light.
+ */
 export const isTwoSided = (run: Run, usual: number): boolean =>
   run.spread > 2 * usual && (run.cutOff || (run.up > 0.4 * run.down && run.down > 0.4 * run.up));
 

@@ -58,8 +58,9 @@ export function view(record: BeamRecord, beam: Beam, site: Site): View | undefin
   };
 }
 
-/** Longest that a value held is said once [ms]: an hour's middle needs some. Own choice. */
+/** Longest that a value held is said once [ms]: an hour needs some; intervals from which it is said again. Own choice. */
 const sparsest = 15 * minute;
+const saidAgain = 1.25;
 
 /**
  * The rows of an on-change log as the logger took them. What is held is repeated every minute in a trace; a logger that
@@ -67,7 +68,7 @@ const sparsest = 15 * minute;
  */
 function asSampled(trace: Trace, interval: number): Trace {
   const { time, until, level, low, high, spread, count } = trace;
-  const least = 1.25 * Math.min(interval, sparsest);
+  const least = saidAgain * Math.min(interval, sparsest);
   if (least <= minute) return trace;
   const kept: number[] = [];
   let last = Number.NEGATIVE_INFINITY;

@@ -34,12 +34,13 @@ function dipsOfWork(picture: Picture): Map<number, Excursion[]> {
   return days.size >= 2 && (dust.size >= 2 || dips >= moreThanFires) ? days : new Map();
 }
 
-/** How much days keep to the week by chance at most, as a rule. */
+/** How much days keep to the week from which it is no chance: one time in seventeen it is. Own choice. */
 const byChance = 3.5;
 
 /**
  * How clearly dips are the work's, 0 to 1: puffs that come quicker than they go, on many days, on some days of the week
- * rather than others, with no rise above the usual level beside them. The weights of the signs were read off simulated dust, shaking, noise, mist and movement.
+ * rather than others, with no rise above the usual level beside them. The weights of the signs were read off simulated
+ * dust, shaking, noise, mist and movement.
  *
  * @param rises stretches of raised level as large, for each dip
  * @param week how much the days keep to days of the week
@@ -103,7 +104,7 @@ export const processAerosol: Cause = {
         evidence('length of a dip, median', median(all.map((e) => e.end - e.start)) / hour, 'h'),
         evidence('time to clear over time to come, median', Math.exp(shape.lingers), 'times'),
         evidence('steps up steeper than steps down, over chance', shape.steepness, 'times'),
-        evidence('days of the week over chance, 2.3 for none', week, ''),
+        evidence('keeping to days of the week, by chance 2.3', week, ''),
       ],
     }));
   },
