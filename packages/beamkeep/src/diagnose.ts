@@ -1,4 +1,4 @@
-import type { BeamRecord } from './columns/index.js';
+import { type BeamRecord, UsageError } from './columns/index.js';
 import {
   type BeamDiagnosis,
   type CauseWord,
@@ -171,13 +171,14 @@ export interface Diagnosis {
  * @param site the site, from `parseSite`
  * @param options progress and cancelling; a panel's list to be joined; whether to tell what comes second
  * @returns the diagnosis, and the condensed records behind it
- * @throws UsageError where the log cannot be used, naming file, line or column
+ * @throws UsageError where the log cannot be used, naming file, line or column; where `explain` is not a function
  */
 export async function diagnose(
   sources: LogSource | readonly LogSource[],
   site: Site,
   options: ReadOptions & DiagnoseQuestion = {},
 ): Promise<Diagnosis> {
+  checkExplain(options.explain);
   const { records, input } = await readTraces(sources, site, options);
   return { diagnosis: diagnosisOf(records, site, input, options), records };
 }
@@ -189,6 +190,7 @@ export async function diagnose(
  * @param site the site
  * @param input what the reading had to mend or drop
  * @param question what is asked beside the causes
+ * @throws UsageError where `explain` is not a function
  */
 export function diagnosisOf(
   records: readonly BeamRecord[],
@@ -196,6 +198,7 @@ export function diagnosisOf(
   input: InputReport,
   { events, clockOffsetSeconds, explain }: DiagnoseQuestion = {},
 ): DiagnosisJson {
+  checkExplain(explain);
   const diagnoses = diagnoseBeams(records, site);
   return {
     format: 'beamkeep-diagnosis/1',
@@ -203,6 +206,12 @@ export function diagnosisOf(
     ...(events === undefined ? {} : events.joined(diagnoses, records, site, clockOffsetSeconds)),
     input: events === undefined ? input : { ...input, notes: [...input.notes, ...events.notes] },
   };
+}
+
+/** Refuses what callers without types give as a switch, before a long log is read. */
+function checkExplain(explain: unknown): void {
+  if (explain != null && typeof explain !== 'function')
+    throw new UsageError(`explain is ${explain}: give secondCause of beamkeep/moments, or nothing`);
 }
 
 /** The forecast of a beam whose slow loss still goes on, in calendar dates of the site's zone. */
