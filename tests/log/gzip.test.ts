@@ -67,6 +67,20 @@ describe('gzip', () => {
     }
   });
 
+  it.each([
+    ['whole', 0, 250_000],
+    ['its last byte damaged: a tenth is lost at most', 1, 225_000],
+  ])('more than is unzipped ahead, %s', async (_, damage, least) => {
+    const long = gzipSync(strToU8(`time,b1\n${lines(0, 250_000)}`));
+    long[long.length - 1] = (long.at(-1) ?? 0) ^ damage;
+    const path = join(folder, 'long.csv.gz');
+    await writeFile(path, long);
+    const { time, input } = await rowsOf(await logFiles([path]), siteOf(['b1']));
+    expect(time.length).toBeGreaterThanOrEqual(least);
+    expect(time.at(-1)).toBe(start + 1000 * (time.length - 1)); // None in between is lost.
+    expect(input.notes.filter(({ what }) => what.startsWith('the gzip data'))).toHaveLength(damage);
+  });
+
   it('zipped twice is refused', async () => {
     const twice = gzipSync(gzipSync(whole));
     await expect(read(twice, 'e.csv.gz')).rejects.toThrow('e.csv.gz: this is gzipped twice: unzip it once');

@@ -11,13 +11,16 @@ import { threadedRows } from './threadedRows.js';
 
 /** Bytes read at once. */
 const blockBytes = 1 << 19;
-/** Zipped bytes given to the unzipper at once: a thousandfold bomb then makes 64 MiB at a time, not all of them. */
-const sliceBytes = 1 << 16;
-/**
- * Bytes unzipped at once: room for several slices, since each time that the room is used up the unzipper stands still
- * until the rows before it have been read.
- */
-const unzippedBytes = 1 << 20;
+/** Zipped bytes given to the unzipper at once, at first: of what damage falls into, nothing is unzipped. */
+const firstSliceBytes = 1 << 16;
+/** Later it is a whole block, but never more than such a share of what came before. */
+const sliceShare = 1 / 16;
+/** Bytes unzipped at once: what a block holds, as a rule, since each time that the room is used up the unzipper waits. */
+const unzippedBytes = 1 << 21;
+/** Bytes that are unzipped ahead of what is being read. */
+const aheadBytes = 1 << 22;
+/** Unzipped bytes read in one turn of the event loop: so short is the time until the unzipper gets its next block. */
+const turnBytes = 1 << 18;
 
 /** Long logs are read on a thread of their own. */
 const elsewhere = threadedRows();
@@ -95,39 +98,75 @@ function fileBytes(path: string): AsyncIterable<Uint8Array> {
   };
 }
 
-/** Unzips on another thread, a slice ahead of what is being read. */
+/**
+ * Unzips on another thread, some way ahead of what is being read, so that the two need not wait for each other block by
+ * block. However much a block holds, only so much of it is unzipped before it is read.
+ */
 const gunzip: Gunzip = async function* gunzip(bytes, onDamage) {
   const unzip = createGunzip({ chunkSize: unzippedBytes });
-  let ready: Uint8Array[] = [];
+  const ready: Uint8Array[] = [];
+  let ahead = 0;
   let damaged = false;
-  unzip.on('data', (chunk: Uint8Array) => ready.push(chunk));
-  const failed = new Promise<void>((resolve) => {
-    unzip.on('error', () => {
-      damaged = true;
-      resolve();
+  let failure: { readonly error: unknown } | undefined;
+  const wake = { more: () => {}, room: () => {}, written: () => {} };
+  const until = (what: keyof typeof wake) =>
+    new Promise<void>((resolve) => {
+      wake[what] = resolve;
     });
+  unzip.on('data', (chunk: Uint8Array) => {
+    ready.push(chunk);
+    ahead += chunk.length;
+    if (ahead >= aheadBytes) unzip.pause();
+    wake.more();
   });
-  const done = (act: (callback: () => void) => void): Promise<void> => Promise.race([new Promise<void>(act), failed]);
-  const take = () => {
-    const taken = ready;
-    ready = [];
-    return taken;
-  };
-  try {
+  unzip.on('error', () => {
+    damaged = true;
+  });
+  unzip.on('close', () => {
+    for (const act of Object.values(wake)) act();
+  });
+  const feed = async () => {
+    let given = 0;
     for await (const chunk of bytes) {
-      for (let from = 0; from < chunk.length && !damaged; from += sliceBytes) {
-        const finished = take();
-        const writing = done((callback) => unzip.write(chunk.subarray(from, from + sliceBytes), () => callback()));
-        yield* finished;
-        await writing;
+      for (let from = 0; from < chunk.length; ) {
+        // While paused it is given nothing: what it holds back then is never lost to damage in what follows.
+        while (ahead >= aheadBytes && !unzip.destroyed) await until('room');
+        if (unzip.destroyed) return;
+        const slice = chunk.subarray(from, from + Math.max(firstSliceBytes, Math.floor(sliceShare * given)));
+        unzip.write(slice, () => wake.written());
+        await until('written');
+        from += slice.length;
+        given += slice.length;
       }
-      if (damaged) break;
     }
-    if (!damaged) await done((callback) => unzip.on('end', callback).end());
-    yield* take();
+    unzip.end();
+  };
+  const feeding = feed().catch((error: unknown) => {
+    failure = { error };
+    unzip.destroy();
+  });
+  try {
+    while (ready.length > 0 || !unzip.closed) {
+      const chunk = ready.shift();
+      if (chunk === undefined) {
+        await until('more');
+        continue;
+      }
+      for (let from = 0; from < chunk.length; from += turnBytes) {
+        await new Promise(setImmediate);
+        yield chunk.subarray(from, from + turnBytes);
+      }
+      ahead -= chunk.length;
+      if (ahead < aheadBytes) {
+        unzip.resume();
+        wake.room();
+      }
+    }
+    if (failure !== undefined) throw failure.error;
     if (damaged) onDamage(damagedGzip);
   } finally {
     unzip.destroy();
+    await feeding;
   }
 };
 
