@@ -44,6 +44,7 @@ import {
 import type { Site } from 'beamkeep/site';
 import { expose, transfer } from 'comlink';
 import type { LessonWord, Scale } from '../sheet/sheet.js';
+import { bytesOf } from './bytesOf.js';
 import { type DailyLevels, dailyLevels } from './dailyLevels.js';
 import { type DayFold, dayFold } from './dayFold.js';
 import { type LessonValues, lessonOf, type TaughtLesson } from './lessonOf.js';
@@ -467,21 +468,3 @@ async function explained({ name, blob }: LogFile, site: Site, question: Diagnose
 /** The files as the library reads them. */
 const sourcesOf = (files: readonly LogFile[]): LogSource[] =>
   files.map(({ name, blob }) => ({ name, bytes: bytesOf(blob) }));
-
-/** The bytes of a file, from its start each time they are asked for. */
-function bytesOf(blob: Blob): AsyncIterable<Uint8Array> {
-  return {
-    async *[Symbol.asyncIterator]() {
-      const reader = blob.stream().getReader();
-      try {
-        for (;;) {
-          const { done, value } = await reader.read();
-          if (done) return;
-          yield value;
-        }
-      } finally {
-        await reader.cancel();
-      }
-    },
-  };
-}
