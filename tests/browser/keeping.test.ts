@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { addCell, type Desk, desk, eventually, openSmall, plotsDrawn, settled } from './notebook.js';
+import { addCell, type Desk, desk, eventually, type OpenNotebook, openSmall, plotsDrawn, settled } from './notebook.js';
 
 let here: Desk;
 beforeAll(async () => {
@@ -17,9 +17,14 @@ async function writeNote(page: Page, text: string): Promise<void> {
 const saved = (page: Page) => page.locator('.saved', { hasText: 'saved in this browser' });
 
 describe('what is kept', () => {
+  let open: OpenNotebook;
+  beforeAll(async () => {
+    open = await openSmall(here);
+  }, 180_000);
+  afterAll(() => open?.close());
+
   it('undo and redo, by buttons and by keys', async () => {
-    const { page, close } = await here.open();
-    await page.locator('.cell').first().waitFor();
+    const { page } = open;
     const count = await page.locator('.cell').count();
     await page.locator('.cell-units').getByRole('button', { name: 'remove' }).click();
     await expect(page.locator('.cell').count()).resolves.toBe(count - 1);
@@ -31,22 +36,10 @@ describe('what is kept', () => {
     await page.locator('.cell-units').getByRole('button', { name: 'up' }).click();
     await page.locator('.cell-units').getByRole('button', { name: 'fold', exact: true }).click();
     await expect(page.locator('.cell-units .cell-body').count()).resolves.toBe(0);
-    await close();
-  });
-
-  it('the sheet and its log come back at the next visit', async () => {
-    const { page, close } = await openSmall(here);
-    await page.getByLabel('Title of this sheet').fill('North hall in June');
-    await saved(page).waitFor();
-    await page.reload();
-    await page.locator('table.beams', { hasText: 'north' }).waitFor();
-    await expect(page.getByLabel('Title of this sheet').inputValue()).resolves.toBe('North hall in June');
-    await close();
   });
 
   it('a note is Markdown, and nothing in it can act', async () => {
-    const { page, close } = await here.open();
-    await page.locator('.cell').first().waitFor();
+    const { page } = open;
     await writeNote(
       page,
       'The **third** bay.\n\n<img src=x onerror="document.title=1"><script>document.title=2</script>\n\n[x](javascript:document.title=3)',
@@ -56,16 +49,50 @@ describe('what is kept', () => {
     await expect(page.locator('.prose img, .prose script').count()).resolves.toBe(0);
     await expect(page.locator('.prose a[href^="javascript"]').count()).resolves.toBe(0);
     await expect(page.title()).resolves.toBe('beamkeep');
-    await close();
+  });
+
+  it('refuses a damaged file and a newer version in words, and keeps what was open', async () => {
+    const { page } = open;
+    const toldOf = async (text: string): Promise<string | null> => {
+      await page
+        .getByLabel('A saved worksheet')
+        .setInputFiles([{ name: 'sheet.json', mimeType: 'application/json', buffer: Buffer.from(text) }]);
+      await page.locator('.notice').waitFor();
+      const told = await page.locator('.notice p').textContent();
+      await page.locator('.notice').getByRole('button', { name: 'Close' }).click();
+      return told;
+    };
+    expect(await toldOf('{"format": "beamkeep-sheet/1", "title": ')).toMatch(
+      /sheet\.json cannot be opened.*not complete JSON/,
+    );
+    expect(await toldOf('{"format": "beamkeep-sheet/7"}')).toMatch(/version "7".*newer notebook.*stays as it was/);
+    await expect(page.locator('.finding').count()).resolves.toBeGreaterThan(0);
+  });
+
+  it('the sheet and its log come back at the next visit', async () => {
+    const { page } = open;
+    await page.getByLabel('Title of this sheet').fill('North hall in June');
+    await saved(page).waitFor();
+    await page.reload();
+    await page.locator('table.beams', { hasText: 'north' }).waitFor();
+    await expect(page.getByLabel('Title of this sheet').inputValue()).resolves.toBe('North hall in June');
+  });
+
+  it('opens without a network at the second visit', async () => {
+    const { page } = open;
+    await page.evaluate('navigator.serviceWorker.ready');
+    await eventually(() => page.evaluate('navigator.serviceWorker.controller !== null')).toBe(true);
+    await page.context().setOffline(true);
+    await page.reload();
+    await settled(page);
+    await page.context().setOffline(false);
   });
 
   it('saves to one file with its log, and opens it elsewhere', async () => {
-    const first = await openSmall(here);
-    await writeNote(first.page, 'seen on site');
-    const download = first.page.waitForEvent('download');
-    await first.page.getByRole('button', { name: 'Save with log', exact: true }).click();
+    await writeNote(open.page, 'seen on site');
+    const download = open.page.waitForEvent('download');
+    await open.page.getByRole('button', { name: 'Save with log', exact: true }).click();
     const buffer = await readFile(await (await download).path());
-    await first.close();
 
     const second = await here.open();
     await second.page.locator('.cell-log').waitFor();
@@ -78,13 +105,11 @@ describe('what is kept', () => {
   });
 
   it('saves to one file with its reduced log, which finds the same elsewhere and says what it cannot tell', async () => {
-    const first = await openSmall(here);
     const found = (page: Page) => page.locator('.cell-findings .finding h4, .cell-findings .when').allTextContents();
-    const before = await found(first.page);
-    const download = first.page.waitForEvent('download');
-    await first.page.getByRole('button', { name: 'Save with reduced log' }).click();
+    const before = await found(open.page);
+    const download = open.page.waitForEvent('download');
+    await open.page.getByRole('button', { name: 'Save with reduced log' }).click();
     const buffer = await readFile(await (await download).path());
-    await first.close();
 
     const { page, close, errors } = await here.open();
     await page.locator('.cell-log').waitFor();
@@ -120,40 +145,17 @@ describe('what is kept', () => {
     expect(errors.filter((error) => !/inline style/.test(error))).toEqual([]);
     await close();
   });
-
-  it('refuses a damaged file and a newer version in words, and keeps what was open', async () => {
-    const { page, close } = await openSmall(here);
-    const open = async (text: string): Promise<string | null> => {
-      await page
-        .getByLabel('A saved worksheet')
-        .setInputFiles([{ name: 'sheet.json', mimeType: 'application/json', buffer: Buffer.from(text) }]);
-      await page.locator('.notice').waitFor();
-      const told = await page.locator('.notice p').textContent();
-      await page.locator('.notice').getByRole('button', { name: 'Close' }).click();
-      return told;
-    };
-    expect(await open('{"format": "beamkeep-sheet/1", "title": ')).toMatch(
-      /sheet\.json cannot be opened.*not complete JSON/,
-    );
-    expect(await open('{"format": "beamkeep-sheet/7"}')).toMatch(/version "7".*newer notebook.*stays as it was/);
-    await expect(page.locator('.finding').count()).resolves.toBeGreaterThan(0);
-    await close();
-  });
-
-  it('opens without a network at the second visit', async () => {
-    const { page, close } = await openSmall(here);
-    await page.evaluate('navigator.serviceWorker.ready');
-    await eventually(() => page.evaluate('navigator.serviceWorker.controller !== null')).toBe(true);
-    await page.context().setOffline(true);
-    await page.reload();
-    await settled(page);
-    await close();
-  });
 });
 
 describe('what goes out', () => {
+  let open: OpenNotebook;
+  beforeAll(async () => {
+    open = await openSmall(here, { colorScheme: 'dark' });
+  }, 180_000);
+  afterAll(() => open?.close());
+
   it('the report is one light file that shows the plots and needs nothing', async () => {
-    const { page, close } = await openSmall(here, { colorScheme: 'dark' });
+    const { page } = open;
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Report' }).click();
     const path = await (await download).path();
@@ -166,12 +168,12 @@ describe('what goes out', () => {
     await expect(report.locator('.plot > svg').count()).resolves.toBe(await page.locator('.plot').count());
     await expect(report.locator('.finding').count()).resolves.toBe(await page.locator('.finding').count());
     await expect(report.locator('button, select, input').count()).resolves.toBe(0);
+    await report.close();
     expect(asked.filter((url) => !url.startsWith('data:'))).toEqual([]);
-    await close();
   });
 
   it('what was found on site stands in the report', async () => {
-    const { page, close } = await openSmall(here);
+    const { page } = open;
     const finding = page.locator('.finding').first();
     await finding.getByLabel('On site').selectOption('confirmed');
     await finding.getByLabel('note').fill('bracket bent');
@@ -179,19 +181,17 @@ describe('what goes out', () => {
     await page.getByRole('button', { name: 'Report' }).click();
     const html = await readFile(await (await download).path(), 'utf8');
     expect(html).toMatch(/On site: confirmed on site\. bracket bent/);
-    await close();
   });
 
   it('prints light in the dark theme, with its plots', async () => {
-    const { page, close } = await openSmall(here, { colorScheme: 'dark' });
+    const { page } = open;
     const pdf = await page.pdf({ format: 'A4' });
     expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
     await plotsDrawn(page);
-    await close();
   });
 
   it('findings go out as CSV and as JSON', async () => {
-    const { page, close } = await openSmall(here);
+    const { page } = open;
     const text = async (button: string): Promise<string> => {
       const download = page.waitForEvent('download');
       await page.getByRole('button', { name: button }).click();
@@ -201,6 +201,5 @@ describe('what goes out', () => {
     expect(csv.split('\r\n')[0]).toMatch(/^number,beam,cause,severity/);
     expect(csv).toMatch(/,misalignment-step,/);
     expect(JSON.parse(await text('Save as JSON')).format).toBe('beamkeep-diagnosis/1');
-    await close();
   });
 });

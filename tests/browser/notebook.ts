@@ -48,6 +48,7 @@ export async function desk(): Promise<Desk> {
         viewport: { width: 1280, height: 900 },
         ...options,
       });
+      context.setDefaultTimeout(60_000);
       if (!firstSteps) await context.addInitScript("localStorage.setItem('beamkeep-guide', 'seen')");
       const page = await context.newPage();
       const requests: string[] = [];

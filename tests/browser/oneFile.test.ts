@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Desk, desk, eventually, openSmall, settled } from './notebook.js';
+import { type Desk, desk, eventually, type OpenNotebook, openSmall, settled } from './notebook.js';
 import { smallLog } from './smallLog.js';
 
 /*
@@ -10,8 +10,10 @@ import { smallLog } from './smallLog.js';
  */
 
 let here: Desk;
+let open: OpenNotebook;
 beforeAll(async () => {
   here = await desk();
+  open = await openSmall(here);
 }, 60_000);
 afterAll(() => here?.close());
 
@@ -56,7 +58,7 @@ const seenTexts = (page: Page): Promise<{ longest: number; streams: number }> =>
 
 describe('a sheet with its log in one file', () => {
   it('is packed and opened without the page’s thread ever holding the log as text', async () => {
-    const { page, close } = await openSmall(here);
+    const { page } = open;
     await page.evaluate(await readFile(watching, 'utf8'));
     const whole = await savedWithLog(page);
     const saving = await seenTexts(page);
@@ -69,23 +71,10 @@ describe('a sheet with its log in one file', () => {
     expect(saving.longest).toBeLessThan(30_000);
     expect(opening.longest).toBeLessThan(70_000);
     expect([saving.streams, opening.streams]).toEqual([0, 0]);
-    await close();
-  });
-
-  it('opens where the browser does not hold the log any more', async () => {
-    const { page, close } = await openSmall(here);
-    const whole = await savedWithLog(page);
-    await page.locator('.saved', { hasText: 'saved in this browser' }).waitFor();
-    await page.evaluate(emptied);
-    await page.reload();
-    await eventually(() => page.locator('.cell-log .trouble').textContent()).toMatch(/does not hold the log any more/);
-    await openFile(page, whole);
-    await page.locator('table.beams', { hasText: 'north' }).waitFor();
-    await close();
   });
 
   it('opened over itself is read anew; a damaged copy never takes the place of the log at hand', async () => {
-    const { page, close } = await openSmall(here);
+    const { page } = open;
     const reduced = await savedWithLog(page, 'Save with reduced log');
     const whole = await savedWithLog(page);
     await openedAnew(page, whole);
@@ -98,6 +87,16 @@ describe('a sheet with its log in one file', () => {
     await page.getByRole('button', { name: 'Undo' }).click();
     await settled(page);
     await expect(page.locator('.cell-log .answer').textContent()).resolves.toMatch(/14,401 lines/);
-    await close();
+  });
+
+  it('opens where the browser does not hold the log any more', async () => {
+    const { page } = open;
+    const whole = await savedWithLog(page);
+    await page.locator('.saved', { hasText: 'saved in this browser' }).waitFor();
+    await page.evaluate(emptied);
+    await page.reload();
+    await eventually(() => page.locator('.cell-log .trouble').textContent()).toMatch(/does not hold the log any more/);
+    await openFile(page, whole);
+    await page.locator('table.beams', { hasText: 'north' }).waitFor();
   });
 });

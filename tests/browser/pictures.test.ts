@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { addCell, type Desk, desk, dropFiles, openSmall, plotsDrawn } from './notebook.js';
+import { addCell, type Desk, desk, dropFiles, type OpenNotebook, openSmall, plotsDrawn } from './notebook.js';
 import { smallLog, smallSite } from './smallLog.js';
 
 let here: Desk;
@@ -24,8 +24,14 @@ const png = (bytes: Buffer): { width: number; height: number } => ({
 });
 
 describe('pictures as files', () => {
+  let open: OpenNotebook;
+  beforeAll(async () => {
+    open = await openSmall(here, { colorScheme: 'dark' });
+  }, 180_000);
+  afterAll(() => open?.close());
+
   it('a plot is saved as SVG and as PNG, light in the dark theme, named after site and cell', async () => {
-    const { page, errors, close } = await openSmall(here, { colorScheme: 'dark' });
+    const { page, errors } = open;
     const svg = await saved(page, page.getByRole('button', { name: 'Save the picture as SVG: signal north' }));
     expect(svg.name).toBe('Test hall - signal - north.svg');
     const text = svg.bytes.toString();
@@ -40,11 +46,10 @@ describe('pictures as files', () => {
     expect(png(pixels.bytes).width).toBe(1920);
     expect(pixels.bytes.length).toBeGreaterThan(20_000);
     expect(errors.filter((error) => !/inline style.*Content Security Policy/.test(error))).toEqual([]);
-    await close();
   });
 
   it('every picture on the page has both buttons, drawings too', async () => {
-    const { page, close } = await openSmall(here);
+    const { page } = open;
     await addCell(page, 'a layout of beams by a rule set');
     await page.locator('.drawing svg').first().waitFor();
     for (const frame of await page.locator('.plot-frame').all())
@@ -53,7 +58,6 @@ describe('pictures as files', () => {
     const drawing = await saved(page, page.getByRole('button', { name: 'Save the picture as PNG: section' }));
     expect(drawing.name).toBe('plan - section.png');
     expect(png(drawing.bytes).width).toBeGreaterThan(600);
-    await close();
   });
 
   it('hostile names are text in a picture, and nothing in its file name', async () => {

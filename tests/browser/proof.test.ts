@@ -12,12 +12,11 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => here?.close());
 
+type Opened = OpenNotebook & { readonly cell: Locator };
+
 /** A notebook with a proof cell at its end, on the demo's site or on one without a log. */
-async function openProof(
-  options: Parameters<Desk['open']>[0] & { readonly site?: string } = {},
-): Promise<OpenNotebook & { readonly cell: Locator }> {
-  const { site, ...others } = options;
-  const open = await here.open(others);
+async function openProof({ site }: { readonly site?: string } = {}): Promise<Opened> {
+  const open = await here.open();
   await open.page.locator('.cell-log').waitFor();
   if (site !== undefined) {
     await addCell(open.page, 'a log and its site');
@@ -41,24 +40,6 @@ describe('the proof cell', () => {
     await expect(cell.locator('.step').count()).resolves.toBe(9);
     await expect(cell.locator('.step').nth(2).textContent()).resolves.toMatch(/Must show: fire 10 to 15 s/);
     await expect(cell.getByRole('group', { name: 'Beam' }).getByRole('radio').count()).resolves.toBe(2);
-    await close();
-  });
-
-  it('finds the failing step, and says why in words', async () => {
-    const { page, cell, close, errors } = await openProof();
-    await giveProof(cell, 'b2');
-    await eventually(() => cell.locator('.answer').textContent()).toMatch(
-      /^Beam B2: fail\. 7 of 8 steps passed; failed: 6 \(cover at once\)\. Judged by the received signal and by the panel/,
-    );
-    const sixth = cell.locator('.step').nth(5);
-    await expect(sixth.locator('.severity').textContent()).resolves.toBe('FAIL');
-    await expect(sixth.textContent()).resolves.toMatch(/It took 3\.5 s to cover the beam/);
-    await expect(cell.locator('.step').first().textContent()).resolves.toMatch(/at11:50:40 to 11:51:21took19 %/);
-    await plotsDrawn(page);
-    const plot = cell.locator('.plot');
-    await expect(plot.getAttribute('aria-label')).resolves.toMatch(/failed: 6 \(cover at once\)/);
-    await expect(plot.locator('.annotation-text', { hasText: '6 FAIL' }).count()).resolves.toBe(1);
-    expect(errors.filter((error) => !/inline style.*Content Security Policy/.test(error))).toEqual([]);
     await close();
   });
 
@@ -93,9 +74,17 @@ describe('the proof cell', () => {
     await eventually(() => other.page.locator('.cell-proof .step').nth(4).textContent()).toMatch(/pass/);
     await other.close();
   });
+});
+
+describe('what a proof cell is given', () => {
+  let open: Opened;
+  beforeAll(async () => {
+    open = await openProof();
+  }, 180_000);
+  afterAll(() => open?.close());
 
   it('refuses what cannot be used in words, and keeps the sheet in sight', async () => {
-    const { cell, close } = await openProof();
+    const { cell } = open;
     await give(cell, 'log of the test', 'poem.csv', 'roses,violets\nred,blue\n');
     await eventually(() => cell.locator('.trouble').textContent()).toMatch(/poem\.csv/);
     await expect(cell.locator('.step').count()).resolves.toBe(9);
@@ -106,12 +95,11 @@ describe('the proof cell', () => {
       '{"format": "beamkeep-proof-sheet/1", "beam": "B1", "steps": [{"do": "hope"}]}',
     );
     await eventually(() => cell.locator('.trouble').first().textContent()).toMatch(/odd\.json.*steps\[0\]/);
-    await close();
   });
 
   it('shows hostile text as text', async () => {
     const evil = '<img src=x onerror="document.title=1">';
-    const { page, cell, close } = await openProof();
+    const { page, cell } = open;
     await give(cell, `log of the test`, `${evil}.csv`, `time,b1\n2027-01-20T11:30:00Z,${evil}\n`);
     await give(
       cell,
@@ -126,21 +114,45 @@ describe('the proof cell', () => {
     await eventually(() => cell.textContent()).toContain('<img src=x');
     await expect(cell.locator('img').count()).resolves.toBe(0);
     await expect(page.title()).resolves.toBe('beamkeep');
-    await close();
+  });
+});
+
+describe('a judged proof', () => {
+  let open: Opened;
+  beforeAll(async () => {
+    open = await openProof();
+    await giveProof(open.cell, 'b2');
+  }, 180_000);
+  afterAll(() => open?.close());
+
+  it('finds the failing step, and says why in words', async () => {
+    const { page, cell, errors } = open;
+    await eventually(() => cell.locator('.answer').textContent()).toMatch(
+      /^Beam B2: fail\. 7 of 8 steps passed; failed: 6 \(cover at once\)\. Judged by the received signal and by the panel/,
+    );
+    const sixth = cell.locator('.step').nth(5);
+    await expect(sixth.locator('.severity').textContent()).resolves.toBe('FAIL');
+    await expect(sixth.textContent()).resolves.toMatch(/It took 3\.5 s to cover the beam/);
+    await expect(cell.locator('.step').first().textContent()).resolves.toMatch(/at11:50:40 to 11:51:21took19 %/);
+    await plotsDrawn(page);
+    const plot = cell.locator('.plot');
+    await expect(plot.getAttribute('aria-label')).resolves.toMatch(/failed: 6 \(cover at once\)/);
+    await expect(plot.locator('.annotation-text', { hasText: '6 FAIL' }).count()).resolves.toBe(1);
+    expect(errors.filter((error) => !/inline style.*Content Security Policy/.test(error))).toEqual([]);
   });
 
   it.each([
     ['light', 1280],
-    ['dark', 1280],
     ['light', 400],
+    ['dark', 1280],
   ] as const)('axe finds nothing in a judged proof: %s, %i px wide', async (colorScheme, width) => {
-    const { page, cell, close } = await openProof({ colorScheme, viewport: { width, height: 900 } });
-    await giveProof(cell, 'b2');
-    await cell.locator('.step-failed').waitFor();
+    const { page, cell } = open;
+    await page.emulateMedia({ colorScheme });
+    await page.setViewportSize({ width, height: 900 });
+    await eventually(() => page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(width);
+    await expect(cell.locator('.step-failed').count()).resolves.toBe(1);
     await plotsDrawn(page);
     const found = await new AxeBuilder({ page }).include('.cell-proof').exclude('.plot > div').analyze();
     expect(found.violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
-    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(width);
-    await close();
   });
 });

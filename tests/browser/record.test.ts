@@ -15,17 +15,28 @@ afterAll(() => here?.close());
 
 type Opened = OpenNotebook & { readonly cell: Locator };
 
-/** A record cell at the end of the demo; with the depot's invented day where wanted. */
-async function openRecord(options: Parameters<Desk['open']>[0] & { readonly day?: boolean } = {}): Promise<Opened> {
-  const { day = false, ...others } = options;
-  const open = await here.open(others);
+/** A record cell at the end of the demo, with the depot's invented day. */
+async function openDay(): Promise<Opened> {
+  const open = await here.open();
   await settled(open.page);
   const cell = await addRecord(open.page);
-  if (day) {
-    await cell.getByRole('button', { name: 'invented commissioning day' }).click();
-    await cell.locator('.record-front', { hasText: 'Inês Moreira' }).waitFor();
-  }
+  await cell.getByRole('button', { name: 'invented commissioning day' }).click();
+  await cell.locator('.record-front', { hasText: 'Inês Moreira' }).waitFor();
   return { ...open, cell };
+}
+
+/** A record cell below a site that has no log. */
+async function openSite(): Promise<Opened> {
+  const open = await here.open();
+  const { page } = open;
+  await page.locator('.cell-log').waitFor();
+  await addCell(page, 'a log and its site');
+  await page
+    .getByLabel('Log files and site file')
+    .last()
+    .setInputFiles([{ name: 'hall.json', mimeType: 'application/json', buffer: Buffer.from(smallSite()) }]);
+  await addCell(page, 'thresholds in smoke, under dirt, against standards');
+  return { ...open, cell: await addRecord(page) };
 }
 
 async function addRecord(page: Page): Promise<Locator> {
@@ -45,36 +56,77 @@ async function saved(page: Page, button: Locator): Promise<string> {
 const savedRecord = async ({ page, cell }: Opened): Promise<CommissioningRecord> =>
   parseRecord(await saved(page, cell.getByRole('button', { name: 'Save as JSON' })));
 
-describe('the record cell', () => {
-  it('needs the site alone, and shows what is missing as missing', async () => {
-    const open = await here.open();
-    const { page } = open;
-    await page.locator('.cell-log').waitFor();
-    await addCell(page, 'a log and its site');
-    await page
-      .getByLabel('Log files and site file')
-      .last()
-      .setInputFiles([{ name: 'hall.json', mimeType: 'application/json', buffer: Buffer.from(smallSite()) }]);
-    await addCell(page, 'thresholds in smoke, under dirt, against standards');
+describe('the record cell below a site without a log', () => {
+  let open: Opened;
+  beforeAll(async () => {
+    open = await openSite();
+  }, 180_000);
+  afterAll(() => open?.close());
+
+  it('shows what is missing as missing', async () => {
+    const { page, cell } = open;
     await eventually(() => page.locator('.cell-thresholds').last().textContent()).toMatch(
       /Who may change a threshold.*Beam north/,
     );
     const wall = page.locator('.cell-thresholds table').filter({ hasText: 'Smoke that alarms' }).first();
     await expect(wall.locator('tbody tr').allTextContents()).resolves.toHaveLength(9);
     await expect(wall.textContent()).resolves.toMatch(/20 m.*dB\/m.*%\/ft.*100 m/);
-    const cell = await addRecord(page);
     const front = cell.locator('.record-front');
     for (const gap of ['the day of the work', 'who did the work', 'the impairment', 'a log of the received signal'])
       await expect(front.textContent()).resolves.toContain(gap);
     await expect(front.locator('.missing', { hasText: 'not scanned' }).count()).resolves.toBe(2);
-    const record = await savedRecord({ ...open, cell });
+    const record = await savedRecord(open);
     expect([record.log, record.findings, record.impairment, record.date]).toEqual([null, null, null, '']);
-    await open.close();
+  });
+
+  it('is filled in by keys alone', async () => {
+    const { page, cell } = open;
+    await cell.getByRole('button', { name: 'Add a person', exact: true }).press('Enter');
+    await eventually(() => page.evaluate('document.activeElement.tagName')).toBe('INPUT');
+    await page.keyboard.type('commissioning');
+    await page.keyboard.press('Tab');
+    await page.keyboard.type('A. Person');
+    await eventually(() => cell.locator('.record-front').textContent()).toMatch(/commissioningA\. Person/);
+    await cell.getByRole('button', { name: 'take out person 1' }).press('Enter');
+    await eventually(() => page.evaluate('document.activeElement.textContent')).toBe('Add a person');
+    await eventually(() => cell.locator('.record-front').textContent()).not.toMatch(/A\. Person/);
+  });
+
+  it('follows the cells above: a test that cannot be used is told by the number of its cell', async () => {
+    const { page, cell } = open;
+    await addCell(page, 'a covered test');
+    const test = page.locator('.cell-covered');
+    await give(test, 'log of a covered test', 'scan-b1.csv', dayFile('scan-b1.csv'));
+    await test.locator('.trouble').waitFor();
+    await expect(cell.locator('.record-front').textContent()).resolves.not.toMatch(/could not be used/);
+    await test.getByRole('button', { name: 'up' }).click();
+    await eventually(() => cell.locator('.record-front').textContent()).toMatch(
+      /north covered test of cell \d+: could not be used/,
+    );
+  });
+});
+
+describe('the record of an invented day', () => {
+  let open: Opened;
+  beforeAll(async () => {
+    open = await openDay();
+  }, 180_000);
+  afterAll(() => open?.close());
+
+  it('the day goes in as one step, comes out by undo, back by redo', async () => {
+    const { page, cell } = open;
+    const kinds = () => page.locator('.cell').count();
+    const full = await kinds();
+    const toolbar = page.locator('.toolbar');
+    await toolbar.getByRole('button', { name: 'Undo' }).click();
+    await eventually(kinds).toBe(full - 11);
+    await toolbar.getByRole('button', { name: 'Redo' }).click();
+    await eventually(kinds).toBe(full);
+    await cell.locator('.record-front', { hasText: 'Inês Moreira' }).waitFor();
   });
 
   it('gathers the tests of the cells above, what was found on site, and what people wrote', async () => {
-    const open = await openRecord({ day: true });
-    const { page, cell, close, errors } = open;
+    const { page, cell, errors } = open;
     await expect(cell.locator('.answer').textContent()).resolves.toMatch(/gathers 11 tests/);
     const glance = cell.locator('.record-front tr');
     await expect(glance.filter({ hasText: /^B2/ }).first().textContent()).resolves.toMatch(/on the peakfitFAIL/);
@@ -94,11 +146,10 @@ describe('the record cell', () => {
       expect.objectContaining({ onSite: { verdict: 'relabelled', cause: 'obstruction', note: 'a banner' } }),
     );
     expect(errors.filter((error) => !/inline style.*Content Security Policy/.test(error))).toEqual([]);
-    await close();
   });
 
   it('shows the record as it prints, in a frame in which nothing runs, and saves that very page', async () => {
-    const { page, cell, close } = await openRecord({ day: true });
+    const { page, cell } = open;
     const inside = cell.locator('iframe').contentFrame();
     await eventually(() => inside.locator('h2').allTextContents()).toContain('Beam B4');
     const size = "getComputedStyle(document.querySelector('iframe').contentDocument.querySelector('h1')).fontSize";
@@ -111,25 +162,41 @@ describe('the record cell', () => {
     await expect(alone.locator('main').textContent()).resolves.toBe(await inside.locator('main').textContent());
     for (const format of ['A4', 'Letter'] as const)
       expect((await alone.pdf({ format, preferCSSPageSize: false })).subarray(0, 5).toString()).toBe('%PDF-');
-    await close();
+    await alone.close();
   });
 
-  it('the day goes in as one step, comes out by undo, back by redo, and is there at the next visit', async () => {
-    const { page, cell, close } = await openRecord({ day: true });
-    const kinds = () => page.locator('.cell').count();
-    const full = await kinds();
-    const toolbar = page.locator('.toolbar');
-    await toolbar.getByRole('button', { name: 'Undo' }).click();
-    await eventually(kinds).toBe(full - 11);
-    await toolbar.getByRole('button', { name: 'Redo' }).click();
-    await eventually(kinds).toBe(full);
+  it('goes into the report of the sheet, without its form', async () => {
+    const { page } = open;
+    const html = await saved(page, page.getByRole('button', { name: 'Report' }));
+    const report = await page.context().newPage();
+    await report.setContent(html);
+    await expect(report.locator('.cell-record').textContent()).resolves.toMatch(/fire watch.*depot staff/);
+    await expect(report.locator('.cell-record').locator('input, iframe, button, textarea').count()).resolves.toBe(0);
+    await report.close();
+  });
+
+  it.each([
+    ['light', 1280],
+    ['light', 400],
+    ['dark', 1280],
+  ] as const)('axe finds nothing in a full record: %s, %i px wide', async (colorScheme, width) => {
+    const { page, cell } = open;
+    await page.emulateMedia({ colorScheme });
+    await page.setViewportSize({ width, height: 900 });
+    await eventually(() => page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(width);
+    await eventually(() => cell.locator('iframe').contentFrame().locator('.beam').count()).toBe(5);
+    const found = await new AxeBuilder({ page }).include('.cell-record').analyze();
+    expect(found.violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+  });
+
+  it('is there at the next visit, and travels in a saved sheet', async () => {
+    const { page, cell } = open;
     await cell.getByLabel('Day of the work').fill('2027-01-21');
     await page.locator('.saved', { hasText: 'saved in this browser' }).waitFor();
     await page.reload();
     await eventually(() => cell.getByLabel('Day of the work').inputValue()).toBe('2027-01-21');
     await eventually(() => cell.locator('.record-front').textContent()).toMatch(/shift leader of the depot/);
-    const file = await saved(page, toolbar.getByRole('button', { name: 'Save', exact: true }));
-    await close();
+    const file = await saved(page, page.locator('.toolbar').getByRole('button', { name: 'Save', exact: true }));
     const other = await here.open();
     await other.page.locator('.cell-log').waitFor();
     await other.page
@@ -137,82 +204,31 @@ describe('the record cell', () => {
       .setInputFiles([{ name: 'day.json', mimeType: 'application/json', buffer: Buffer.from(file) }]);
     await eventually(() => other.page.locator('.record-front').textContent()).toMatch(/shift leader of the depot/);
     await other.close();
-  });
+  }, 180_000);
+});
 
-  it('is filled in by keys alone', async () => {
-    const { page, cell, close } = await openRecord();
-    await cell.getByRole('button', { name: 'Add a person', exact: true }).press('Enter');
-    await eventually(() => page.evaluate('document.activeElement.tagName')).toBe('INPUT');
-    await page.keyboard.type('commissioning');
-    await page.keyboard.press('Tab');
-    await page.keyboard.type('A. Person');
-    await eventually(() => cell.locator('.record-front').textContent()).toMatch(/commissioningA\. Person/);
-    await cell.getByRole('button', { name: 'take out person 1' }).press('Enter');
-    await eventually(() => page.evaluate('document.activeElement.textContent')).toBe('Add a person');
-    await eventually(() => cell.locator('.record-front').textContent()).not.toMatch(/A\. Person/);
-    await close();
-  });
-
-  it('follows the cells above: a test that cannot be used is told by the number of its cell', async () => {
-    const { page, cell, close } = await openRecord();
-    await addCell(page, 'a covered test');
-    const test = page.locator('.cell-covered');
-    await give(test, 'log of a covered test', 'scan-b1.csv', dayFile('scan-b1.csv'));
-    await test.locator('.trouble').waitFor();
-    await expect(cell.locator('.record-front').textContent()).resolves.not.toMatch(/could not be used/);
-    await test.getByRole('button', { name: 'up' }).click();
-    await eventually(() => cell.locator('.record-front').textContent()).toMatch(
-      /B1 covered test of cell \d+: could not be used/,
-    );
-    await close();
-  });
-
-  it('shows hostile text as text: on the sheet, in the frame, in the page', async () => {
-    const evil = '<img src=x onerror="document.title=1"><script>document.title=2</script>';
-    const names = [evil, '__proto__'] as const;
-    const open = await here.open();
-    const { page } = open;
-    await page.locator('.cell-log').waitFor();
-    await dropFiles(page, [
-      { name: 'hall.csv', text: smallLog(names) },
-      { name: 'hall.json', text: smallSite(names, evil) },
-    ]);
-    await page.locator('table.beams', { hasText: '__proto__' }).waitFor();
-    const cell = await addRecord(page);
-    await cell.getByLabel('Remarks, a line each').fill(evil);
-    await cell.getByRole('button', { name: 'Add a person', exact: true }).click();
-    await cell.getByLabel('name', { exact: true }).fill(evil);
-    await eventually(() => cell.locator('.record-front').textContent()).toMatch(/licence<img src=x|<img src=x/);
-    const inside = cell.locator('iframe').contentFrame();
-    await eventually(() => inside.locator('body').textContent()).toContain('<img src=x');
-    for (const place of [cell.locator('.record-front'), inside.locator('body')])
-      await expect(place.locator('img, script').count()).resolves.toBe(0);
-    const html = await saved(page, cell.getByRole('button', { name: 'Save as a page' }));
-    expect(html).not.toMatch(/<img|<script/);
-    await expect(page.title()).resolves.toBe('beamkeep');
-    await open.close();
-  });
-
-  it('goes into the report of the sheet, without its form', async () => {
-    const { page, close } = await openRecord({ day: true });
-    const html = await saved(page, page.getByRole('button', { name: 'Report' }));
-    const report = await page.context().newPage();
-    await report.setContent(html);
-    await expect(report.locator('.cell-record').textContent()).resolves.toMatch(/fire watch.*depot staff/);
-    await expect(report.locator('.cell-record').locator('input, iframe, button, textarea').count()).resolves.toBe(0);
-    await close();
-  });
-
-  it.each([
-    ['light', 1280],
-    ['dark', 1280],
-    ['light', 400],
-  ] as const)('axe finds nothing in a full record: %s, %i px wide', async (colorScheme, width) => {
-    const { page, cell, close } = await openRecord({ day: true, colorScheme, viewport: { width, height: 900 } });
-    await eventually(() => cell.locator('iframe').contentFrame().locator('.beam').count()).toBe(5);
-    const found = await new AxeBuilder({ page }).include('.cell-record').analyze();
-    expect(found.violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
-    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(width);
-    await close();
-  });
+it('a record shows hostile text as text: on the sheet, in the frame, in the page', async () => {
+  const evil = '<img src=x onerror="document.title=1"><script>document.title=2</script>';
+  const names = [evil, '__proto__'] as const;
+  const open = await here.open();
+  const { page } = open;
+  await page.locator('.cell-log').waitFor();
+  await dropFiles(page, [
+    { name: 'hall.csv', text: smallLog(names) },
+    { name: 'hall.json', text: smallSite(names, evil) },
+  ]);
+  await page.locator('table.beams', { hasText: '__proto__' }).waitFor();
+  const cell = await addRecord(page);
+  await cell.getByLabel('Remarks, a line each').fill(evil);
+  await cell.getByRole('button', { name: 'Add a person', exact: true }).click();
+  await cell.getByLabel('name', { exact: true }).fill(evil);
+  await eventually(() => cell.locator('.record-front').textContent()).toMatch(/licence<img src=x|<img src=x/);
+  const inside = cell.locator('iframe').contentFrame();
+  await eventually(() => inside.locator('body').textContent()).toContain('<img src=x');
+  for (const place of [cell.locator('.record-front'), inside.locator('body')])
+    await expect(place.locator('img, script').count()).resolves.toBe(0);
+  const html = await saved(page, cell.getByRole('button', { name: 'Save as a page' }));
+  expect(html).not.toMatch(/<img|<script/);
+  await expect(page.title()).resolves.toBe('beamkeep');
+  await open.close();
 });
