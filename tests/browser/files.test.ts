@@ -1,6 +1,6 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Desk, desk, dropFiles, eventually, type OpenNotebook, plotsDrawn } from './notebook.js';
@@ -88,6 +88,30 @@ describe('files from outside', () => {
     ]);
     await eventually(() => page.locator('.cell-events tbody tr').count()).toBe(2);
     await expect(page.locator('.cell-events tbody').textContent()).resolves.toMatch(/north.*fault.*south.*fire/s);
+  });
+
+  it('a long log is read by two workers, and says what one makes of it', async () => {
+    const { page } = open;
+    const path = join(folder, 'wide.csv');
+    const text = smallLog().replace(/\n/g, `,${'-'.repeat(1200)}\n`);
+    await writeFile(path, text);
+    await writeFile(`${path}.gz`, gzipSync(text));
+    const told: string[] = [];
+    for (const [file, two] of [
+      [path, true],
+      [`${path}.gz`, false],
+    ] as const) {
+      const asked = open.requests.length;
+      await page.getByLabel('Log files and site file').setInputFiles(file);
+      await page.locator('.cell-log .answer', { hasText: basename(file) }).waitFor();
+      const workers = open.requests.slice(asked).filter((address) => address.includes('rowsWorker'));
+      expect(workers.length > 0).toBe(two);
+      const download = page.waitForEvent('download');
+      await page.getByRole('button', { name: 'Save as JSON' }).click();
+      told.push(await readFile(await (await download).path(), 'utf8'));
+    }
+    expect(told[0]).toContain('misalignment-step');
+    expect(told[1]).toBe(told[0]);
   });
 
   it('stops a long reading for good', async () => {

@@ -58,6 +58,7 @@ import type { BeamSignalled, Line, LogFile, Progress, Reading, SmallFile, TableR
 import { readingOf } from './readingOf.js';
 import { type RecordAsked, type RecordTold, recordTold } from './recordTold.js';
 import { reducedLog } from './reducedLog.js';
+import { rowsAside } from './rowsAside.js';
 import { scaled } from './scaled.js';
 import { signalled } from './signalled.js';
 import { signalledInTrace } from './signalledInTrace.js';
@@ -466,5 +467,7 @@ async function explained({ name, blob }: LogFile, site: Site, question: Diagnose
 }
 
 /** The files as the library reads them. */
-const sourcesOf = (files: readonly LogFile[]): LogSource[] =>
-  files.map(({ name, blob }) => ({ name, bytes: bytesOf(blob) }));
+function sourcesOf(files: readonly LogFile[]): LogSource[] {
+  const elsewhere = rowsAside(files);
+  return files.map(({ name, blob }) => ({ name, bytes: bytesOf(blob), elsewhere }));
+}
