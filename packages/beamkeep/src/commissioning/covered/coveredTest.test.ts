@@ -121,6 +121,66 @@ describe('coveredTest', () => {
     expect((ratioHigh - ratioLow) / 2).toBeLessThan(0.0018);
     expect(covered.spread).toBeCloseTo(0.01, 3);
   });
+  it('a clean reading that moved lies evenly between before and after: it is off by the move over the root of 12 (JCGM 100:2008, 4.3.7)', () => {
+    const { ratio, ratioLow, ratioHigh } = coveredTest(logged('60:100 40:50 60:96', 0), beam);
+    expect(ratio).toBeCloseTo(50 / 98, 12);
+    const reach = (ratioHigh - ratioLow) / 2;
+    expect(ratioHigh - ratio).toBeCloseTo(reach, 12);
+    const expected = (ratio * 4) / 98 / Math.sqrt(12);
+    expect(reach / expected).toBeCloseTo(1.96, 3); // without noise nothing else is in doubt
+  });
+  it('tells a clean reading that rose', () => {
+    const { drift } = coveredTest(logged('60:100 40:1 60:104'), beam);
+    expect(drift).toMatchObject({ percent: expect.closeTo(400 / 102, 0), tells: true });
+    expect(drift?.low).toBeGreaterThan(3);
+    expect(drift?.high).toBeLessThan(5);
+  });
+  it('limits of 95 % of the drift hold the truth about so often, and tell of none where there is none', () => {
+    const drifts = Array.from({ length: 200 }, (_, seed) =>
+      coveredTest(logged('20:100 20:4 20:100', 2, 0, seed), beam),
+    ).map(({ drift }) => drift);
+    const holding = drifts.filter((drift) => drift && drift.low <= 0 && drift.high >= 0).length;
+    expect(holding / drifts.length).toBeGreaterThanOrEqual(0.92); // 0.95 less two spreads of a count
+    expect(holding / drifts.length).toBeLessThan(1);
+  });
+  it('the least that can be read goes by the upper limit of the ratio', () => {
+    const test = coveredTest(logged('60:100 40:20 60:100', 1), beam);
+    expect(test.largestObscuration).toBeCloseTo(100 * (1 - test.ratio), 10);
+    expect(test.largestObscurationLow).toBeCloseTo(100 * (1 - test.ratioHigh), 10);
+    expect(test.largestObscurationLow).toBeLessThan(test.largestObscuration);
+  });
+  it('noise that reads less than no light lets nothing be read beyond all', () => {
+    const test = coveredTest(logged('60:100 40:-0.3 60:100'), beam);
+    expect(test.ratio).toBeLessThan(0);
+    expect(test.largestObscuration).toBe(100);
+  });
+  it('a threshold within the limits of the measurement is doubtful', () =>
+    expect(coveredTest(logged('60:100 40:65 60:100', 1), beam).alarm).toMatchObject({
+      threshold: 35,
+      reachable: 'doubtful',
+      verdict: 'refuse',
+    }));
+  it('judges the alarm by how much smoke it needs, the fault by darkness alone', () => {
+    const { alarm, fault } = coveredTest(logged('60:100 40:9 60:100'), beam); // never more than 91 %
+    expect(alarm).toMatchObject({ threshold: 35, reachable: 'yes', verdict: 'caution' });
+    expect(fault).toMatchObject({ threshold: 90, reachable: 'yes', verdict: 'fit' });
+  });
+  it('its stretches are of as many samples as lie between their ends, and shares of the clean reading', () => {
+    const test = coveredTest(logged('60:80 40:8 60:80.2'), beam);
+    for (const stretch of [test.before, test.covered, test.after]) {
+      expect(stretch?.samples).toBe(((stretch?.end ?? Number.NaN) - (stretch?.start ?? Number.NaN)) / 1000 + 1);
+      expect((stretch?.share ?? Number.NaN) * test.clean).toBeCloseTo(stretch?.reading ?? Number.NaN, 10);
+    }
+    expect(test.clean).toBeCloseTo(80.1, 1);
+    expect(test.before?.reading).toBeCloseTo(80, 0);
+    expect((test.before?.spread ?? Number.NaN) * test.clean).toBeCloseTo(0.2, 1);
+  });
+  it.each(['60:100 40:4', '40:4 60:100'])('of one clean stretch the clean reading is its own: %s', (plan) => {
+    const test = coveredTest(logged(plan), beam);
+    expect(test.clean).toBeCloseTo(100, 1);
+    expect(test.ratio).toBeCloseTo(0.04, 3);
+    expect([test.before, test.after].filter((stretch) => stretch !== undefined)).toHaveLength(1);
+  });
   it('limits of 95 % hold the truth about so often', () => {
     const tests = Array.from({ length: 300 }, (_, seed) =>
       coveredTest(logged('20:100 20:4 20:100', 0.5, 0, seed), beam),

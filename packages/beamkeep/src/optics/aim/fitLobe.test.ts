@@ -79,6 +79,18 @@ describe('fitLobe', () => {
     expect(fit.power.high).toBeGreaterThan(4);
     expect(fit.informationGain).toBeGreaterThan(6);
   });
+  it.each([1.2, 1.5, 3, 4, 6, 9])('law: the power %f comes back from a scan without noise', (power) => {
+    const fit = fitLobe(wide, lobeLevel(lobe({ power }), [wide]));
+    expect(fit.shape).toBe('super-gaussian');
+    expect(fit.power.value).toBeCloseTo(power, 4);
+    expect(fit.lobe.power).toBe(fit.power.value);
+    expect(fit.axes[0]?.halfAngle.value).toBeCloseTo(0.5, 5);
+  });
+  it('readings in coarse steps scatter by the step over the root of 12 at least (JCGM 100:2008, F.2.2.1)', () => {
+    const spread = (quantum: number) => fitLobe(wide, lobeLevel(lobe(), [wide]), { quantum }).residualSpread;
+    expect(spread(4)).toBeCloseTo(4 / Math.sqrt(12), 6);
+    expect(spread(0)).toBeLessThan(1e-6);
+  });
   it('wild readings have no say', () => {
     const level = scan(lobe(), wide, 1, normalNoise(115)).map((value, i) => (i % 8 === 3 ? value + 60 : value));
     const centre = fitLobe(wide, level).axes[0]?.centre.value;
@@ -87,6 +99,9 @@ describe('fitLobe', () => {
   it('missing readings are left out', () => {
     const level = lobeLevel(lobe(), [wide]).map((value, i) => (i % 4 === 0 ? Number.NaN : value));
     expect(fitLobe(wide, level)).toMatchObject({ n: 23 });
+    const unknown = wide.map((angle, i) => (i % 4 === 0 ? Number.NaN : angle));
+    const fit = fitLobe(unknown, lobeLevel(lobe(), [wide]));
+    expect(fit).toMatchObject({ n: 23, axes: [{ centre: { value: expect.closeTo(0.12, 6) } }] });
   });
   it('says what must change', () => {
     expect(() => fitLobe(wide, new Float64Array(3))).toThrow('angles and levels (3) must be as many');
@@ -147,6 +162,29 @@ describe('doubts about a scan', () => {
     expect(kinds(fitLobe(side, scan(lobe(), side, 0.5, noise)))).toContain('peak-not-crossed');
     const rising = degrees(-2, -0.2, 0.1);
     expect(kinds(fitLobe(rising, scan(lobe(), rising, 0.5, noise)))).toContain('peak-not-crossed');
+  });
+  it.each([
+    ['no light', () => () => 0],
+    ['the same light everywhere', () => () => 5],
+    ['noise alone', () => normalNoise(5)],
+    ['other noise alone', () => normalNoise(6)],
+  ])('a scan that shows %s is doubted, and nothing is seen beside its lobe', (_, readings) => {
+    const turns = degrees(-2, 2, 0.1);
+    const reading = readings();
+    const fit = fitLobe(
+      turns,
+      turns.map(() => reading()),
+    );
+    expect(kinds(fit)).toContain('noisy');
+    expect(fit.stray).toBeUndefined();
+  });
+  it('a dip is no lobe: what is found stands above the floor', () => {
+    const fit = fitLobe(
+      wide,
+      lobeLevel(lobe(), [wide]).map((value) => 100 - value),
+    );
+    expect(fit.peak.value).toBeGreaterThan(0);
+    expect(kinds(fit)).toContain('noisy');
   });
   it('readings that scatter', () => expect(kinds(fitLobe(wide, scan(lobe(), wide, 16, noise)))).toContain('noisy'));
 });
@@ -245,6 +283,21 @@ describe('fitLobeTwoAxes', () => {
     );
     const found = fit.flags.find(({ kind }) => kind === 'second-peak');
     expect(Math.hypot((found?.at?.[0] ?? NaN) + 1.1, (found?.at?.[1] ?? NaN) - 1)).toBeLessThan(0.25);
+  });
+  it('law: the axes exchanged, the lobe is the same with its axes exchanged', () => {
+    const noise = normalNoise(121);
+    const level = lobeLevel(two, [pan, tilt]).map((value) => value + noise());
+    const [one, other] = [fitLobeTwoAxes(pan, tilt, level), fitLobeTwoAxes(tilt, pan, level)];
+    expect(other.peak.value).toBeCloseTo(one.peak.value, 4);
+    for (const axis of [0, 1])
+      for (const of of ['centre', 'halfAngle'] as const)
+        for (const limit of ['low', 'value', 'high'] as const)
+          expect(other.axes[1 - axis]?.[of][limit]).toBeCloseTo(one.axes[axis]?.[of][limit] ?? Number.NaN, 4);
+  });
+  it('says what must change', () => {
+    expect(() => fitLobeTwoAxes(pan, tilt.subarray(1), pan)).toThrow('must be as many');
+    const [a, b] = [pan.subarray(0, 6), tilt.subarray(0, 6)];
+    expect(() => fitLobeTwoAxes(a, b, a)).toThrow('6 readings; a lobe over 2 axis needs more than 6');
   });
   it('an axis that was not moved is not crossed', () =>
     expect(

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { normalNoise } from '../../statistics/normalNoise.js';
 import { fitLobe, fitLobeTwoAxes, type LobeFit } from './fitLobe.js';
@@ -56,6 +57,54 @@ describe('a weaker lobe beside the main one', () => {
       const { stray, shape } = fitLobe(angles, lobeLevel({ ...main, power }, [angles]));
       expect({ stray, shape }).toEqual({ stray: undefined, shape: 'super-gaussian' });
     }
+  });
+  it('law: what is called the weaker is weaker, and never less than 2 % of the peak', () => {
+    const of = (from: number, to: number) => fc.double({ min: from, max: to, noNaN: true });
+    fc.assert(
+      fc.property(of(0.01, 1.6), of(0.08, 0.8), of(0.9, 1.7), (share, halfAngle, at) => {
+        const { stray } = fitWith({ peak: 100 * share, halfAngle: [halfAngle], centre: [at] });
+        if (stray) expect(stray.share).toBeLessThan(1);
+        if (stray) expect(stray.share).toBeGreaterThan(0.02);
+      }),
+      { seed: 119, numRuns: 25, examples: [[1.3, 0.15, 1.3]] },
+    );
+  });
+  it('law: the scan turned round, or read in another order, tells the same of it', () => {
+    const noise = normalNoise(120);
+    const stray = lobeLevel({ ...main, peak: 25, centre: [1.2], halfAngle: [0.2] }, [angles]);
+    const level = lobeLevel(main, [angles]).map((value, row) => value + (stray[row] as number) + noise());
+    const told = fitLobe(angles, level).stray;
+    const turned = fitLobe(
+      angles.map((angle) => -angle),
+      level,
+    ).stray;
+    const order = Array.from(angles.keys(), (row) => (row * 17) % angles.length);
+    const shuffled = fitLobe(
+      Float64Array.from(order, (row) => angles[row] as number),
+      Float64Array.from(order, (row) => level[row] as number),
+    ).stray;
+    const like = { share: expect.closeTo(told?.share ?? Number.NaN, 4), ownPeak: true };
+    const at = told?.at[0] ?? Number.NaN;
+    expect(at).toBeCloseTo(1.2, 1);
+    expect(turned).toMatchObject({ ...like, at: [expect.closeTo(-at, 4)] });
+    expect(shuffled).toMatchObject({ ...like, at: [expect.closeTo(at, 4)] });
+  });
+  it('law: more light of both leaves its share as it is', () => {
+    const stray = lobeLevel({ ...main, peak: 25, centre: [1.2], halfAngle: [0.2] }, [angles]);
+    const level = lobeLevel(main, [angles]).map((value, row) => value + (stray[row] as number));
+    for (const times of [0.001, 40])
+      expect(
+        fitLobe(
+          angles,
+          level.map((value) => times * value),
+        ).stray,
+      ).toMatchObject({ share: expect.closeTo(0.25, 4), at: [expect.closeTo(1.2, 4)], ownPeak: true });
+  });
+  it.each([1.75, -1.6])('a wild reading on the peak does not hide one at %f', (at) => {
+    const stray = lobeLevel({ ...main, peak: 20, centre: [at], halfAngle: [0.13] }, [angles]);
+    const level = lobeLevel(main, [angles]).map((value, row) => value + (stray[row] as number));
+    level[21] = (level[21] as number) + 60; // at 0.1, where the peak is
+    expect(fitLobe(angles, level).stray).toMatchObject({ share: expect.closeTo(0.2, 3), at: [expect.closeTo(at, 3)] });
   });
   it('in noise it is believed from four of its errors on', () => {
     const believed = (share: number) =>

@@ -48,7 +48,7 @@ export function withStrayLobe(
   main: RobustNonlinearFit,
   angles: Angles,
   level: Float64Array,
-  options: RobustNonlinearOptions,
+  options: RobustNonlinearOptions & { readonly typical: readonly number[] },
 ): StrayFit | undefined {
   const axes = angles.length;
   const own = 2 + 2 * axes;
@@ -59,7 +59,7 @@ export function withStrayLobe(
     return lobeLevel(lobe, angles).map((value, row) => value + (stray[row] as number));
   };
   const lobe = unpacked(main.parameters, axes);
-  const typical = [...(options.typical ?? []), lobe.peak, ...lobe.halfAngle, 1];
+  const typical = [...options.typical, lobe.peak, ...lobe.halfAngle, 1];
   let best: { parameters: Float64Array; squares: number } | undefined;
   for (const centre of places(lobe, main.residuals, angles)) {
     const start = [...packed(lobe, false), 0.2 * lobe.peak, ...centre, Math.log(0.5)];
