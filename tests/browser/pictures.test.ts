@@ -48,6 +48,31 @@ describe('pictures as files', () => {
     expect(errors.filter((error) => !/inline style.*Content Security Policy/.test(error))).toEqual([]);
   });
 
+  it('a plot is printed light and as wide as a page, and stands as before afterwards', async () => {
+    const { page } = open;
+    /** Width of each picture that is seen, and whether it is written dark on light. */
+    const seen = () =>
+      page.locator('.plot').evaluateAll((plots) =>
+        plots.map((plot) =>
+          [...plot.querySelectorAll('.main-svg:first-of-type')]
+            .filter((svg) => svg.getClientRects().length > 0)
+            .map((svg) => {
+              const ink = svg
+                .querySelector('text')
+                ?.getAttribute('style')
+                ?.match(/fill: rgb\((\d+)/)?.[1];
+              return `${svg.getAttribute('width')} ${Number(ink) < 128 ? 'light' : 'dark'}`;
+            }),
+        ),
+      );
+    const before = await seen();
+    expect(before.flat().filter((picture) => /^660|light/.test(picture))).toEqual([]);
+    await page.evaluate("dispatchEvent(new Event('beforeprint'))");
+    for (const pictures of await seen()) expect(pictures).toEqual(['660 light']);
+    await page.evaluate("dispatchEvent(new Event('afterprint'))");
+    await expect(seen()).resolves.toEqual(before);
+  });
+
   it('every picture on the page has both buttons, drawings too', async () => {
     const { page } = open;
     await addCell(page, 'a layout of beams by a rule set');

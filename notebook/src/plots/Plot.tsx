@@ -2,13 +2,12 @@ import { useSignal } from '@preact/signals';
 import type { PlotlyHTMLElement } from 'plotly.js-dist-min';
 import { useEffect, useRef } from 'preact/hooks';
 import { type Palette, palette } from './palette.js';
+import { Paper } from './paper.js';
 import type { PictureName } from './pictureFile.js';
 import { config, type Figure, inTurn, type Plotly, plotly } from './plotly.js';
 import { SavePicture } from './SavePicture.js';
-import { colours, printing } from './scheme.js';
-
-/** Width of a plot on paper [px]: that of A4 and Letter between their margins. */
-const printWidth = 660;
+import { colours } from './scheme.js';
+import { inSpareTime } from './spareTime.js';
 
 /** Width of a plot in a report [px]. */
 const imageWidth = 960;
@@ -32,11 +31,16 @@ export interface PlotProps {
   readonly onChoose?: (number: number) => void;
 }
 
+/** While the browser prints. */
+let printing = false;
+
 /** A plot on the page. */
 interface OnPage {
-  /** Draws it for paper, unless it stands so already. */
+  /** Draws it for paper, unless that is done. */
+  prepare(): void;
+  /** Puts what is drawn for paper in its place. */
   toPaper(): void;
-  /** Draws it for the screen again. */
+  /** Puts what is drawn for the screen in its place again. */
   toScreen(): void;
   /** The light picture as SVG: as it stands on the page, or to stand alone. */
   image(alone?: boolean): Promise<readonly [element: Element, svg: string] | undefined>;
@@ -56,29 +60,20 @@ export async function plotImages(): Promise<ReadonlyMap<Element, string>> {
 
 /** Prints the sheet. Every plot is drawn for paper before, with pauses in which the page answers. */
 export async function printSheet(): Promise<void> {
-  printing.value = true;
-  for (const plot of onPage) await inTurn(() => plot.toPaper());
-  let begun = false;
-  const begin = (): void => {
-    begun = true;
-  };
-  addEventListener('beforeprint', begin);
+  for (const plot of onPage) await inTurn(() => plot.prepare());
   print();
-  removeEventListener('beforeprint', begin);
-  if (!begun) backToScreen();
 }
 
-// Whoever prints by the browser's own menu leaves no time for pauses.
+// Whoever prints by the browser's own menu leaves no time: most plots have been drawn for paper by then.
 addEventListener('beforeprint', () => {
-  printing.value = true;
+  printing = true;
+  for (const plot of onPage) plot.prepare();
   for (const plot of onPage) plot.toPaper();
 });
-addEventListener('afterprint', backToScreen);
-
-function backToScreen(): void {
-  printing.value = false;
-  for (const plot of onPage) void inTurn(() => plot.toScreen());
-}
+addEventListener('afterprint', () => {
+  printing = false;
+  for (const plot of onPage) plot.toScreen();
+});
 
 /** A plot that follows its width, the theme and the printer. */
 export function Plot({ figure, alone = figure, height, label, name, ...handlers }: PlotProps) {
@@ -100,25 +95,16 @@ export function Plot({ figure, alone = figure, height, label, name, ...handlers 
     const element = box.current;
     if (!element) return;
     const observer = new ResizeObserver(([entry]) => {
-      if (!printing.value && entry) width.value = Math.round(entry.contentRect.width);
+      if (!printing && entry) width.value = Math.round(entry.contentRect.width);
     });
     observer.observe(element);
-    let onPaper = false;
-    const redraw = (wide: number): void => {
-      if (!library.current || wide < 1) return;
-      const { data, layout } = drawn.current(wide, colours.value);
-      void library.current.react(element, data, layout, config);
-    };
+    const paper = new Paper(element);
     const plot: OnPage = {
-      toPaper() {
-        if (!onPaper) redraw(printWidth);
-        onPaper = true;
+      prepare() {
+        if (library.current) paper.draw(library.current, drawn.current);
       },
-      toScreen() {
-        if (printing.value) return;
-        onPaper = false;
-        redraw(width.peek());
-      },
+      toPaper: () => paper.show(),
+      toScreen: () => paper.hide(),
       async image(byItself = false) {
         const frame = element.parentElement;
         if (!library.current || !frame) return undefined;
@@ -133,6 +119,7 @@ export function Plot({ figure, alone = figure, height, label, name, ...handlers 
     return () => {
       onPage.delete(plot);
       observer.disconnect();
+      paper.clear(library.current);
       library.current?.purge(element);
       library.current = undefined;
     };
@@ -141,7 +128,7 @@ export function Plot({ figure, alone = figure, height, label, name, ...handlers 
   const theme = colours.value;
   useEffect(() => {
     const wide = width.value;
-    if (wide < 1 || printing.peek()) return;
+    if (wide < 1) return;
     let outdated = false;
     const draw = async (): Promise<void> => {
       const lib = await plotly();
@@ -153,10 +140,13 @@ export function Plot({ figure, alone = figure, height, label, name, ...handlers 
         if (!library.current) listen(element as unknown as PlotlyHTMLElement, listening);
         library.current = lib;
       });
+      if (!outdated) giveUp = inSpareTime(() => inTurn(() => mine.current?.prepare()));
     };
+    let giveUp = (): void => {};
     void draw();
     return () => {
       outdated = true;
+      giveUp();
     };
   }, [figure, width.value, theme, width]);
 

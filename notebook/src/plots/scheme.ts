@@ -13,14 +13,8 @@ dark.addEventListener('change', () => {
 
 export const themeChoice = signal<ThemeChoice>(stored());
 
-/** While printing, everything is light whatever the theme. */
-export const printing = signal(false);
-
 /** The theme in force. */
-export const scheme = computed<Scheme>(() => {
-  if (printing.value) return 'light';
-  return themeChoice.value === 'system' ? systemScheme.value : themeChoice.value;
-});
+export const scheme = computed<Scheme>(() => (themeChoice.value === 'system' ? systemScheme.value : themeChoice.value));
 
 /** Colours of the theme in force. */
 export const colours = computed(() => palette(scheme.value));
