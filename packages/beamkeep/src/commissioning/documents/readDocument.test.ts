@@ -8,7 +8,11 @@ const schema = v.strictObject({
   steps: v.optional(
     v.array(
       v.variant('do', [
-        v.strictObject({ do: v.literal('push'), hold: v.optional(v.number()) }),
+        v.strictObject({
+          do: v.literal('push'),
+          hold: v.optional(v.number()),
+          at: v.optional(v.strictObject({ x: v.number() })),
+        }),
         v.strictObject({ do: v.literal('pull'), note: v.optional(v.string()) }),
       ]),
     ),
@@ -50,6 +54,8 @@ describe('readDocument', () => {
   it.each([
     [{ ...base, sizes: 1 }, 'a.json: unknown key "sizes": the nearest known key is "size"'],
     [{ ...base, sha: 1 }, 'a.json: unknown key "sha": the nearest known key is "share"'], // it begins like it
+    [{ ...base, steps: [{ do: 'push', at: { x: 1, y: 2 } }] }, 'a.json: steps[0].at: unknown key "y"'],
+    [{ ...base, size: { width: 1, WID: 2 } }, 'a.json: size: unknown key "WID": the nearest known key is "width"'],
     [{ ...base, SIZ: 1 }, 'a.json: unknown key "SIZ": the nearest known key is "size"'],
     [{ ...base, size: { width: 1, hight: 2 } }, 'a.json: size: unknown key "hight": the nearest known key is "height"'],
     [
@@ -65,10 +71,15 @@ describe('readDocument', () => {
     [{}, 'a.json: format is missing: use "a/1"'],
     [{ ...base, size: {} }, 'a.json: size.width is missing: use a number, without quotes'],
     [{ ...base, people: [{}] }, 'a.json: people[0].name is missing: use a text in quotes'],
+    [{ ...base, steps: [{}] }, 'a.json: steps[0].do is missing'], // which of two steps it is, nothing tells
+    [{ ...base, steps: [{ do: 'push', at: {} }] }, 'a.json: steps[0].at.x is missing'],
   ])('a key that is missing says what belongs there: %j', (document, says) => expect(refused(document)).toBe(says));
   it.each([
     [{ format: 'a/2' }, 'a.json: format is "a/2": use "a/1"'],
     [{ ...base, size: { width: '4' } }, 'a.json: size.width is "4": use a number, without quotes'],
+    [{ ...base, size: { width: Number.NaN } }, 'a.json: size.width is NaN: use a number, without quotes'],
+    [{ ...base, steps: [null] }, 'a.json: steps[0] is null: use an object: { ... }'],
+    [{ ...base, people: [{ name: 'a' }, { name: null }] }, 'a.json: people[1].name is null: use a text in quotes'],
     [{ ...base, size: 4 }, 'a.json: size is 4: use an object: { ... }'],
     [{ ...base, on: 'yes' }, 'a.json: on is "yes": use true or false'],
     [{ ...base, steps: {} }, 'a.json: steps is an object: use a list: [ ... ]'],

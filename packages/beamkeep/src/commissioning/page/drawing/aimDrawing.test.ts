@@ -56,6 +56,12 @@ describe('aimDrawing over one axis', () => {
     const scan = { angles: [[-0.9, null, 0.1, 0.6, 1.1]], power: [24, 70, 100, null, 24] };
     expect(signsOf(aimDrawing({ ...aim, scan }).markup, 'circle')).toHaveLength(3);
   });
+  it('draws the lobe as far as the angles are known', () => {
+    const scan = { angles: [[null, -0.4, 0.1, 0.6, 1.1]], power: [24, 70, 100, 70, 24] };
+    const path = signsOf(aimDrawing({ ...aim, scan }).markup, 'path')[0]?.d ?? '';
+    expect(path).toMatch(/^M52\.0 .*L708\.0 /);
+    expect(path.match(/[ML]/g)).toHaveLength(121);
+  });
 });
 
 describe('aimDrawing over two axes', () => {
@@ -99,6 +105,18 @@ describe('aimDrawing over two axes', () => {
     expect(dots.map(({ fill }) => Number(fill?.match(/\d+/)?.[0]))).toEqual([
       255, 230, 255, 217, 0, 191, 255, 128, 255,
     ]));
+  it('where the most is missing, the most of the others is black', () => {
+    const power = [0, 20, 0, 30, null, 50, -10, 100, 0];
+    const fills = signsOf(aimDrawing({ ...answer, left: null, scan: { ...answer.scan, power } }).markup, 'circle').map(
+      ({ fill }) => Number(fill?.match(/\d+/)?.[0]),
+    );
+    expect(fills).toEqual([255, 204, 255, 179, 128, 255, 0, 255]);
+  });
+  it('a scan of one place draws that place', () => {
+    const one = aimDrawing({ ...answer, scan: { angles: [[0.5], [0.5]], power: [40] } }).markup;
+    expect(one).not.toMatch(/NaN|Infinity/);
+    expect(numbers(signsOf(one, 'circle')[0], 'cx', 'cy')).toEqual([42, 258]);
+  });
   it('the cross stands on the peak, the dashes a half-angle around it', () => {
     expect(markup).toContain('d="M160.8 171.6m');
     expect(numbers(signsOf(markup, 'ellipse')[0], 'cx', 'cy', 'rx', 'ry')).toEqual([160.8, 171.6, 75.6, 54]);
