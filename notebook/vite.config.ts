@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { compiledAhead } from './build/compiledAhead.js';
 import { numbersTable } from './build/numbersTable.js';
 import { offline } from './build/offline.js';
 
@@ -34,5 +35,5 @@ export default defineConfig({
     // The plotting library is one file of 4.8 MB that is fetched after the first paint.
     chunkSizeWarningLimit: 5000,
   },
-  plugins: [numbersTable(), offline()],
+  plugins: [numbersTable(), compiledAhead(/^plotly/), offline()],
 });
