@@ -86,6 +86,24 @@ describe('fitLobe', () => {
     expect(fit.lobe.power).toBe(fit.power.value);
     expect(fit.axes[0]?.halfAngle.value).toBeCloseTo(0.5, 5);
   });
+  it.each([31, 14])(
+    'what the shape would gain goes by Hurvich and Tsai: over %i readings without noise, only the cost of a number more',
+    (n) => {
+      const turns = degrees(-1.3, 1.6, 2.9 / (n - 1));
+      const corrected = (k: number) => 2 * k + (2 * k * (k + 1)) / (n - k - 1); // the spread is a number, too
+      const { informationGain, shape } = fitLobe(turns, lobeLevel(lobe(), [turns]));
+      expect(informationGain).toBeCloseTo(corrected(5) - corrected(6), 2);
+      expect(shape).toBe('gaussian');
+    },
+  );
+  it('a shape whose fit did not come to rest gains nothing', () => {
+    const rising = fitLobe(
+      wide,
+      wide.map((angle) => 5 + angle),
+    );
+    expect(rising).toMatchObject({ shape: 'gaussian', informationGain: Number.NEGATIVE_INFINITY });
+    expect(kinds(rising)).toContain('peak-not-crossed');
+  });
   it('readings in coarse steps scatter by the step over the root of 12 at least (JCGM 100:2008, F.2.2.1)', () => {
     const spread = (quantum: number) => fitLobe(wide, lobeLevel(lobe(), [wide]), { quantum }).residualSpread;
     expect(spread(4)).toBeCloseTo(4 / Math.sqrt(12), 6);

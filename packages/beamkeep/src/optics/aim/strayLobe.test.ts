@@ -106,6 +106,16 @@ describe('a weaker lobe beside the main one', () => {
     level[21] = (level[21] as number) + 60; // at 0.1, where the peak is
     expect(fitLobe(angles, level).stray).toMatchObject({ share: expect.closeTo(0.2, 3), at: [expect.closeTo(at, 3)] });
   });
+  it.each([
+    [0.95, -1.5],
+    [-0.7, 1.7],
+  ])('nor does one far off to the other side: at %f, wild at %f', (at, wild) => {
+    const stray = lobeLevel({ ...main, peak: 25, centre: [at], halfAngle: [0.2] }, [angles]);
+    const level = lobeLevel(main, [angles]).map((value, row) => value + (stray[row] as number));
+    const row = angles.findIndex((angle) => Math.abs(angle - wild) < 0.01);
+    level[row] = (level[row] as number) + 60;
+    expect(fitLobe(angles, level).stray).toMatchObject({ share: expect.closeTo(0.25, 3), at: [expect.closeTo(at, 3)] });
+  });
   it('in noise it is believed from four of its errors on', () => {
     const believed = (share: number) =>
       Array.from({ length: 5 }, (_, seed) =>
