@@ -143,6 +143,14 @@ describe('coveredTest', () => {
     expect(holding / drifts.length).toBeGreaterThanOrEqual(0.92); // 0.95 less two spreads of a count
     expect(holding / drifts.length).toBeLessThan(1);
   });
+  it('tells of no drift that its own limits take for none, however large', () => {
+    const drifts = Array.from(
+      { length: 40 },
+      (_, seed) => coveredTest(logged('12:100 12:1 12:100', 6, 0, seed), beam).drift,
+    ).filter((drift) => drift && drift.low <= 0 && drift.high >= 0);
+    expect(drifts.some((drift) => Math.abs(drift?.percent ?? 0) > 2)).toBe(true);
+    expect(drifts.filter((drift) => drift?.tells)).toEqual([]);
+  });
   it('the least that can be read goes by the upper limit of the ratio', () => {
     const test = coveredTest(logged('60:100 40:20 60:100', 1), beam);
     expect(test.largestObscuration).toBeCloseTo(100 * (1 - test.ratio), 10);

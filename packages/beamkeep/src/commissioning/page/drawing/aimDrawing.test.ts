@@ -112,6 +112,15 @@ describe('aimDrawing over two axes', () => {
     );
     expect(fills).toEqual([255, 204, 255, 179, 128, 255, 0, 255]);
   });
+  it('its words lie within the picture, the ends of the scale below the frame', () => {
+    const texts = signsOf(markup, 'text');
+    for (const { x, y, transform } of texts)
+      for (const place of transform?.match(/[\d.]+/g)?.slice(0, 2) ?? [x, y]) {
+        expect(Number(place)).toBeGreaterThan(0);
+        expect(Number(place)).toBeLessThan(300);
+      }
+    for (const end of texts.slice(0, 2)) expect(Number(end.y)).toBeGreaterThan(258);
+  });
   it('a scan of one place draws that place', () => {
     const one = aimDrawing({ ...answer, scan: { angles: [[0.5], [0.5]], power: [40] } }).markup;
     expect(one).not.toMatch(/NaN|Infinity/);
