@@ -9,23 +9,14 @@
 //
 // The long log has so many times as many rows as the other; it takes 46 bytes of the temporary folder a row.
 
-import { spawnSync } from 'node:child_process';
-import {
-  createReadStream,
-  createWriteStream,
-  existsSync,
-  mkdtempSync,
-  readdirSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
+import { createReadStream, createWriteStream, mkdtempSync, rmSync, statSync } from 'node:fs';
 import { availableParallelism, loadavg, tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { createGzip } from 'node:zlib';
+import { floorFolder, makeLog, makeSite } from './invented.mjs';
 import { measured, root, said } from './measured.mjs';
 import { rewritten } from './rewritten.mjs';
 import { bundledSize } from './sizes.mjs';
@@ -33,7 +24,7 @@ import { thinned } from './thinned.mjs';
 
 const { values: options } = parseArgs({
   options: {
-    floor: { type: 'string', default: process.env.BEAMKEEP_FLOOR ?? folderBeside() ?? 'bench' },
+    floor: { type: 'string' },
     rows: { type: 'string', default: '10000000' },
     runs: { type: 'string', default: '5' },
     long: { type: 'string', default: '10' },
@@ -44,18 +35,7 @@ const { values: options } = parseArgs({
 const parts = options.only.split(',');
 const rows = Number(options.rows);
 
-/** A folder with the two programs, in a folder beside this workspace. */
-function folderBeside() {
-  const beside = readdirSync(join(root, '..')).map((name) => join(root, '..', name, 'bench'));
-  return beside.find((folder) => existsSync(join(folder, 'scan-floor.mjs')));
-}
-
-const floor = resolve(options.floor);
-for (const program of ['make-log.mjs', 'scan-floor.mjs']) {
-  if (existsSync(join(floor, program))) continue;
-  console.error(`bench: ${join(floor, program)} is not there: name its folder by --floor or BEAMKEEP_FLOOR`);
-  process.exit(2);
-}
+const floor = floorFolder(root, options.floor, ['make-log.mjs', 'scan-floor.mjs']);
 const folder = mkdtempSync(join(tmpdir(), 'beamkeep-bench-'));
 process.once('SIGINT', () => process.exit(130));
 process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
@@ -65,16 +45,8 @@ const cli = join(root, 'packages', 'cli', 'bin', 'beamkeep.js');
 const site = join(folder, 'site.json');
 const truth = join(folder, 'truth.json');
 const log = join(folder, 'log.csv');
-const beams = ['b1', 'b2', 'b3', 'b4'].map((signalColumn, at) => ({
-  id: `B${at + 1}`,
-  layout: 'reflective',
-  separation: 60,
-  signalColumn,
-  temperatureColumn: 't_roof',
-}));
-
-writeFileSync(site, JSON.stringify({ format: 'beamkeep-site/1', name: 'Invented hall', beams }));
-makeLog(log, rows);
+makeSite(site);
+makeLog(floor, log, rows, truth);
 console.log(
   `${rows} rows of four beams, ${(statSync(log).size / 1e6).toFixed(1)} MB; medians of ${options.runs}; ` +
     `Node ${process.version}, ${availableParallelism()} cores, load ${loadavg()
@@ -134,7 +106,7 @@ if (parts.includes('sizes')) {
 if (parts.includes('long')) {
   rmSync(log);
   const long = join(folder, 'long.csv');
-  makeLog(long, rows * Number(options.long));
+  makeLog(floor, long, rows * Number(options.long), truth);
   const { 'beamkeep diagnose': figures } = measured(
     folder,
     { 'beamkeep diagnose': diagnosing(long) },
@@ -151,15 +123,6 @@ console.log(
     .map((load) => load.toFixed(1))
     .join(' ')} as it ends`,
 );
-
-function makeLog(file, count) {
-  const made = spawnSync(
-    process.execPath,
-    [join(floor, 'make-log.mjs'), String(count), '--out', file, '--truth', truth],
-    { stdio: 'inherit' },
-  );
-  if (made.status !== 0) throw new Error('make-log.mjs failed');
-}
 
 /** Measures programs in turn and prints a table of them. */
 function report(title, programs) {

@@ -1,7 +1,7 @@
 import { execFile } from 'node:child_process';
 import { mkdir, readFile, rename, rm } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { delimiter, dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 
 /*
@@ -75,7 +75,7 @@ async function starts(path: string): Promise<boolean> {
 }
 
 /** Folder of the packages that the workspace has installed. */
-const modules = join(dirname(fileURLToPath(import.meta.url)), '..', '..', 'node_modules');
+const modules = join(dirname(createRequire(import.meta.url).resolve('playwright-core/package.json')), '..');
 
 /**
  * The packaged browser, unpacked once. It unpacks under one fixed name into the system's temporary folder and takes
