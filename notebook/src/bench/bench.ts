@@ -1,15 +1,4 @@
-import {
-  type DiagnoseQuestion,
-  type Diagnosis,
-  type DiagnosisJson,
-  diagnose,
-  diagnosisOf,
-  type LogSource,
-  logOfText,
-  parseSite,
-  respond,
-  UsageError,
-} from 'beamkeep';
+import { type DiagnosisJson, diagnose, logOfText, parseSite, respond, UsageError } from 'beamkeep';
 import { type BeamRecord, type Channel, rowAt, type Trace } from 'beamkeep/columns';
 import {
   type AimJson,
@@ -44,12 +33,11 @@ import {
 import type { Site } from 'beamkeep/site';
 import { expose, transfer } from 'comlink';
 import type { LessonWord, Scale } from '../sheet/sheet.js';
-import { bytesOf } from './bytesOf.js';
 import { type DailyLevels, dailyLevels } from './dailyLevels.js';
 import { type DayFold, dayFold } from './dayFold.js';
 import { type LessonValues, lessonOf, type TaughtLesson } from './lessonOf.js';
 import { gapIntervals, outline } from './outline.js';
-import { isPackedLog, packedLog, unpackedLog } from './packedRecords.js';
+import { packedLog } from './packedRecords.js';
 import { type Peeked, peeked } from './peek.js';
 import { type RuleSetTold, ruleSetsTold } from './planOf.js';
 import { type PlanTold, type ProofAsked, type ProofTold, planTold, proofTold, type TestAsked } from './proofTold.js';
@@ -58,12 +46,13 @@ import type { BeamSignalled, Line, LogFile, Progress, Reading, SmallFile, TableR
 import { readingOf } from './readingOf.js';
 import { type RecordAsked, type RecordTold, recordTold } from './recordTold.js';
 import { reducedLog } from './reducedLog.js';
-import { rowsAside } from './rowsAside.js';
 import { scaled } from './scaled.js';
 import { signalled } from './signalled.js';
 import { signalledInTrace } from './signalledInTrace.js';
 import { type SiteZone, siteZone } from './siteZone.js';
+import { explained, reducedOf, sizeOf, sourcesOf } from './sources.js';
 import { type SwingSpectrum, spectrumOf } from './spectrumOf.js';
+import { teller } from './teller.js';
 import { type TradeOffHall, tradeOffOf } from './tradeOffOf.js';
 import { windowTable } from './windowTable.js';
 import { plainFile } from './workbook.js';
@@ -72,22 +61,6 @@ import { plainFile } from './workbook.js';
  * The bench: everything that takes time is done here, in a worker of its own for each log. The page asks for what it
  * draws and gets no more than it can draw. To stop a reading the page ends the worker: nothing goes on unseen.
  */
-
-/** How often the page is told of progress, at most [ms]. */
-const tellEvery = 100;
-
-/** Tells how many bytes of `total` are done, but not too often. */
-function teller(total: number, tell: (progress: Progress) => void): (done: number) => void {
-  let told = Number.NEGATIVE_INFINITY;
-  return (done) => {
-    const now = performance.now();
-    if (now - told < tellEvery && done < total) return;
-    told = now;
-    tell({ done, total });
-  };
-}
-
-const sizeOf = (files: readonly LogFile[]): number => files.reduce((sum, { blob }) => sum + blob.size, 0);
 
 /** Rows a day of the folded view: ten minutes each. */
 const foldRows = 144;
@@ -449,25 +422,3 @@ const bench = {
 export type Bench = typeof bench;
 
 expose(bench);
-
-/** The one file of a log that was reduced; undefined where the files hold samples. */
-async function reducedOf(files: readonly LogFile[]): Promise<LogFile | undefined> {
-  for (const file of files) {
-    if (!(await isPackedLog(file.blob))) continue;
-    if (files.length > 1) throw new UsageError(`${file.name}: a reduced log cannot be joined with other files.`);
-    return file;
-  }
-  return undefined;
-}
-
-/** The diagnosis of a reduced log, and its records. */
-async function explained({ name, blob }: LogFile, site: Site, question: DiagnoseQuestion): Promise<Diagnosis> {
-  const { records, input } = await unpackedLog(name, blob, site);
-  return { records, diagnosis: diagnosisOf(records, site, input, question) };
-}
-
-/** The files as the library reads them. */
-function sourcesOf(files: readonly LogFile[]): LogSource[] {
-  const elsewhere = rowsAside(files);
-  return files.map(({ name, blob }) => ({ name, bytes: bytesOf(blob), elsewhere }));
-}
