@@ -111,7 +111,7 @@ export function drawScenario(ranges: Ranges, seed: number, wish: Wish): Scenario
       ...built,
       ...(height === undefined ? {} : { height }),
       ceiling,
-      effects: shareGaps(effects, k),
+      effects,
       untold: untoldKeys(own, alike, kept),
     };
   });
@@ -144,7 +144,7 @@ export function drawScenario(ranges: Ranges, seed: number, wish: Wish): Scenario
     ...(draw.chance(0.15) ? { plant: { column: draw.pick(['plant', 'running']), step: 1 } } : {}),
     recording: recording.longForm && count === 1 ? { ...recording, longForm: false } : recording,
     visits: [...visits, ...idleVisits(setting, draw)].sort((a, b) => a.time - b.time),
-    beams,
+    beams: withSharedGaps(beams),
     untold: [
       ...(!zoneMatters && draw.chance(0.25) ? ['timeZone'] : []),
       ...(draw.chance(0.35) ? ['latitude', 'longitude'] : []),
@@ -266,9 +266,14 @@ function atRateFor(goal: number, dirt: Dirt, { seed, clock, calendar, start, end
   return { ...dirt, rate: high };
 }
 
-/** Lines are lost for all beams at once: one beam's gap of lines is enough. */
-const shareGaps = (effects: readonly Effect[], k: number): Effect[] =>
-  effects.filter((one) => one.effect !== 'gap' || one.how !== 'lines' || k === 0);
+/** Lines are lost for all beams at once: the first beam's gaps of lines are every beam's. */
+function withSharedGaps(beams: readonly BeamPlan[]): BeamPlan[] {
+  const isOfLines = (one: Effect) => one.effect === 'gap' && one.how === 'lines';
+  const shared = beams[0]?.effects.filter(isOfLines) ?? [];
+  return beams.map((beam, k) =>
+    k === 0 ? beam : { ...beam, effects: [...beam.effects.filter((one) => !isOfLines(one)), ...shared] },
+  );
+}
 
 /** Keys that nobody wrote into the site file. */
 function untoldKeys(draw: Random, alike: Random, { unit, gainControl }: BareBeam): string[] {

@@ -27,6 +27,17 @@ describe('scenarios', () => {
     expect(beams.filter(({ truth }) => truth.causes.length === 0).length).toBeGreaterThan(0.8 * beams.length);
   });
 
+  it('law: lines that are lost are a gap of every beam', () => {
+    const logs = [...some('weighing', 60), ...some('held-out', 60)].map(({ scenario, seed }) =>
+      simulate(scenario, seed),
+    );
+    const gaps = logs.map(({ beams }) =>
+      beams.map(({ truth }) => truth.causes.filter(({ how }) => how === 'lines').length),
+    );
+    expect(gaps.filter(([first, ...others]) => others.some((count) => count !== first))).toEqual([]);
+    expect(gaps.filter(([first]) => first !== 0).length).toBeGreaterThan(0);
+  });
+
   it('law: every drawn log has a site file that can be read, and labels within it', () => {
     for (const { scenario, seed } of [...some('weighing', 25), ...some('held-out', 25)]) {
       const simulation = simulate(scenario, seed);
