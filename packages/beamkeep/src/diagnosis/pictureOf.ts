@@ -116,6 +116,9 @@ function knownSteps(
   };
 }
 
+/** Share of a growth under which an excursion shows but what the slow course has left of it. Own choice. */
+const fragment = 0.5;
+
 /** Longest excursion that is looked for against its own hours rather than against the cycle [ms]. */
 const short = 2.5 * 3_600_000;
 
@@ -142,11 +145,12 @@ function allExcursions(
   }
   for (const climb of climbs) {
     const known = found.findIndex((e) => e.sign === 1 && e.from <= climb.to && e.to >= climb.to - 1);
-    if (found[known]?.open || isStep(parts, climb)) continue;
+    const own = found[known];
+    if (own?.open || isStep(parts, climb)) continue;
     const about = excursionAbout(view, climb);
     // The slow course follows what stays for half a day; smoke that has not cleared by the end of the log is not over.
-    if (known < 0) found.push(about);
-    else if (about.open) found[known] = about;
+    if (own === undefined) found.push(about);
+    else if (about.open || own.depth < fragment * about.depth) found[known] = about;
   }
   return found.sort((a, b) => a.start - b.start || a.end - b.end);
 }
@@ -154,6 +158,9 @@ function allExcursions(
 /** Whether a climb is a change at once: a step has shown already that it did not grow. */
 const isStep = ({ steps }: Parts, { from, to, rise }: Climb): boolean =>
   steps.some((s) => s.row > from && s.row <= to + 1 && s.loss > 0.6 * rise);
+
+/** Level above which light was added to that of clean air. Own choice. */
+const mostClean = 1.02;
 
 /** Whether a climb ends well above the loss of the day before it: the end of a spell of more light does not. */
 function leavesUsual(
@@ -165,8 +172,14 @@ function leavesUsual(
   const last = cellAt(cells, trace.time[from] as number);
   const first = Math.max(0, last - perDay);
   const day = course.slice(first, last).map((v, k) => v - (cycle[first + k] as number));
-  const usual = median(day);
-  return (offCycle[to] as number) - (Number.isNaN(usual) ? (slow[last] as number) : usual) > 0.5 * rise;
+  let usual = median(day);
+  if (Number.isNaN(usual)) {
+    // Where smoke stays for most of a log, the clean air before it is hidden as if that were the event.
+    const rows = [rowAt(trace.time, (trace.time[from] as number) - 86_400_000), from] as const;
+    const isClean = median(trace.level.subarray(...rows)) <= mostClean;
+    usual = isClean ? median(offCycle.subarray(...rows)) : (slow[last] as number);
+  }
+  return (offCycle[to] as number) - usual > 0.5 * rise;
 }
 
 /** Depth of each row below the middle of the five hours about it. */

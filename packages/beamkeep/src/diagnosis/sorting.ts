@@ -67,7 +67,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (isNoise(picture, e)) return 'rough';
   if (e.sign === -1) return sharp || isSwitched(e, f) ? 'light' : 'slow';
   if (isSwitched(e, f)) return 'light';
-  const recurs = hasFamily(f) || growsAsUsual(picture, e);
+  const recurs = (hasFamily(f) || growsAsUsual(picture, e)) && !isSteadiest(e, f);
   const often = f !== undefined && f.otherDays >= 4;
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
   if (isBlock(picture, e) && !(often && e.deepSamples <= 3 && e.depth < 0.7)) {
@@ -146,13 +146,17 @@ function isNoise(picture: Unsorted, e: Excursion): boolean {
   const { view, raised } = picture;
   const sigma = (raised[(e.from + e.to) >> 1] as number) * view.sampleNoise;
   if (sigma > 1.5 * view.sampleNoise && isCalm(picture, e)) return flickers(picture, e);
-  // What climbed, clearly beyond the noise, is no few wild samples however it dithers.
-  const few = e.deepSamples < 6 || (e.unevenness > 0.5 && climbIn(picture, e) === undefined);
+  // What climbed, clearly beyond the noise, is no few wild samples however it dithers, or however soon it is gone.
+  const climb = climbIn(picture, e);
+  const few = (e.deepSamples < 6 && (climb?.rows ?? 0) < overRows) || (e.unevenness > 0.5 && climb === undefined);
   if (few && e.depth < (sigma > 1.5 * view.sampleNoise ? 5 : 8) * sigma) return true;
   if (sigma > 1.5 * view.sampleNoise) return few || (e.depth < 5 * sigma && !isSustained(picture, e, sigma));
   if (few && (e.unevenness > 0.3 || e.deepSamples <= 3) && bothWays(picture, e)) return true;
   return flickers(picture, e);
 }
+
+/** Rows from which a growth is one by its course alone, after the smoke rule. */
+const overRows = 3;
 
 /** Deep samples of an excursion from which its own spread can be told, and spreads that it must then be deep. Own choice. */
 const calm = { samples: 6, depth: 12 };
@@ -307,6 +311,21 @@ export function isBlock(picture: Unsorted, e: Excursion): boolean {
 /** Whether most of an excursion's depth came over so many rows or more: more than one sample stands between. */
 const growsOver = (picture: Unsorted, e: Excursion, rows: number): boolean =>
   climbsIn(picture, e).some((c) => c.rows >= rows && c.lost > 0.5 * e.bottom);
+
+/**
+ * Deep samples from which the evenness of a dip can be told, unevenness under which it is even, and how many times as
+ * uneven, or as what noise leaves, its like may be: own choice.
+ */
+const steady = { samples: 4, own: 0.2, times: 3, least: 0.05 };
+
+/** Whether a dip is even while hardly any of its like is: they agree in size, but not in shape. */
+function isSteadiest(e: Excursion, f: Family | undefined): boolean {
+  if (f === undefined || e.deepSamples <= steady.samples || e.unevenness > steady.own) return false;
+  const told = f.members.filter(({ deepSamples }) => deepSamples >= steady.samples);
+  const most = steady.times * Math.max(e.unevenness, steady.least);
+  const even = told.filter(({ unevenness }) => unevenness <= most).length;
+  return told.length >= familyDays && even < familyDays;
+}
 
 /** Longest edge of an object [ms]: two seconds, and what the jitter of the samples about them may add. */
 const fastEdge = (interval: number): number => 2000 + Math.min(200, 0.2 * interval);

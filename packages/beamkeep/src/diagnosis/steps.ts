@@ -170,8 +170,12 @@ export function sharpChange(
   return { row: from + best, loss: sharp };
 }
 
-/** Share of the jump, and spreads of single samples, by which a sample between two levels must stand off both: own choice. */
-const between = 0.15;
+/**
+ * Share of the jump by which a sample between two levels must stand off the one before and the one after, and spreads of
+ * the samples on that side: own choice.
+ */
+const offBefore = 0.04;
+const offAfter = 0.15;
 const clearOf = 4;
 
 /**
@@ -179,11 +183,14 @@ const clearOf = 4;
  * growth, which may be smoke that stays, and no step.
  */
 function grew(y: Float64Array, border: number, before: number, after: number): boolean {
-  const least = Math.max(between * (after - before), clearOf * spreadOfNeighbours(y));
+  const jump = after - before;
+  // Each side by its own spread: smoke is rougher than the clear air before it.
+  const least = Math.max(offBefore * jump, clearOf * spreadOfNeighbours(y.subarray(0, border - 1)));
+  const most = Math.max(offAfter * jump, clearOf * spreadOfNeighbours(y.subarray(border + 1)));
   let from = border;
   while (from > 0 && (y[from - 1] as number) - before > least) from--;
   let to = border;
-  while (to < y.length && after - (y[to] as number) > least) to++;
+  while (to < y.length && after - (y[to] as number) > most) to++;
   return to - from >= 2;
 }
 

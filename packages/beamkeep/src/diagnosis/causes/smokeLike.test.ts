@@ -126,6 +126,43 @@ describe('smoke-like', () => {
     expect(found).toHaveLength(2);
     expect(Math.abs((found[1]?.start ?? 0) - at(3, 13))).toBeLessThan(20 * minute);
   });
+  it('a lesser fire that comes while the smoke of another hangs is an episode of its own as well', () => {
+    const both = (t: number) => 2.5 * rise(t, at(3, 10), at(3, 10.2)) + rise(t, at(3, 13), at(3, 13.2));
+    const found = stated(
+      diagnosed(recordOf((t) => left(both(t) * (1 - rise(t, at(3, 15), at(3, 16)))), { days: 6 })),
+      'smoke-like',
+    );
+    expect(found.map(({ start }) => Math.round((start - at(3)) / hour))).toEqual([10, 13]);
+  });
+  it('is told of smoke that grew over a few samples of a slow logger and then stays, rough, for weeks', () => {
+    const begins = at(12, 11);
+    const grown = [0.04, 0.26, 0.63];
+    const stays = (t: number) =>
+      t < begins ? 0 : (grown[Math.floor((t - begins) / (5 * minute))] ?? 0.7 + 0.15 * (chanceOf(t / minute, 5) - 0.5));
+    expect(tells(stays, begins, begins + hour, { days: 50 })).toBe(true);
+  });
+  it('is told of smoke that stays for most of a short log, and of the next fire within it', () => {
+    const both = (t: number) => 0.63 * rise(t, at(0, 2.5), at(0, 2.6)) + 2.5 * rise(t, at(0, 13.7), at(0, 13.8));
+    const found = stated(diagnosed(recordOf((t) => left(both(t)), { days: 0.75, intervalSeconds: 60 })), 'smoke-like');
+    expect(found.map(({ start }) => Math.round((start - at(0)) / (hour / 2)) / 2)).toEqual([2.5, 13.5]);
+  });
+  it('is told of a growth of minutes that is soon gone, in samples that are rough', () => {
+    const rough = (t: number) => 0.15 * (chanceOf(t / minute, 7) - 0.5) + 0.1 * (chanceOf(t / minute, 8) - 0.5);
+    const puff = (t: number) =>
+      0.65 *
+      rise(t, at(6, 12), at(6, 12) + 9 * minute) *
+      (1 - rise(t, at(6, 12) + 9 * minute, at(6, 12) + 18 * minute));
+    const loss = (t: number) => (t > at(4) ? rough(t) : 0) + puff(t);
+    expect(tells(loss, at(6, 12), at(6, 12.4), { days: 12, intervalSeconds: 120 })).toBe(true);
+  });
+  it('is told of smoke that lies still where dips as large, at those hours, are ragged', () => {
+    const dips = (t: number) =>
+      hourOf(t) > 8.2 && hourOf(t) < 9.9 && Math.floor((t - at(0)) / (24 * hour)) % 3 === 1
+        ? 0.8 * chanceOf(t / minute, 9)
+        : 0;
+    const still = (t: number) => 0.8 * rise(t, at(12, 8.2), at(12, 8.6)) * (1 - rise(t, at(12, 9.4), at(12, 10.2)));
+    expect(tells((t) => dips(t) + still(t), at(12, 8), at(12, 10), { days: 30, intervalSeconds: 600 })).toBe(true);
+  });
   it('growths that come and go within some hours are one episode, and no longer than those hours', () => {
     const puffs = (t: number) =>
       [9, 10.5, 12, 13.5, 20].reduce(

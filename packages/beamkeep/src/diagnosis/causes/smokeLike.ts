@@ -80,7 +80,7 @@ function growths(picture: Picture): Suspect[] {
 /** Times the length of an episode by which slow growth may have led up to it. Own choice. */
 const mostLead = 2;
 /** Share of the growth before that one must have which comes while that still stands, to be an episode of its own. Own choice. */
-const growsAgain = 1;
+const growsAgain = 0.3;
 
 /** The growths of an excursion, the first with what led up to it. */
 function grownIn(picture: Picture, e: Excursion, climbs: readonly Climb[]): Suspect[] {
