@@ -31,14 +31,17 @@ export interface Parting {
 export const beforeTests =
   'Before any test take the beam out of service and tell those who monitor it; afterwards prove fire and fault again at both ends.';
 
-const lookFirst = 'Treat it as fire first: go and look, at once or as soon as you read this.';
+/** A test that comes after the look. */
+const fireFirst = (test: string): string =>
+  `Treat it as fire first: go and look, at once or as soon as you read this. ${test}`;
 
-/** Pairs of causes that look alike, each with the way to part them. */
-export const partings: readonly Parting[] = [
+const table = (): readonly Parting[] => [
   {
     pair: ['process-aerosol', 'smoke-like'],
     alike: 'Dust, steam, fumes and smoke take light in the same way: nothing in the level of one dip parts them.',
-    test: `${lookFirst} When all is safe, stand by at the next usual hour of that work with the log running, or have the work left out for a day, and ask what burned, was welded or was cut at the time in question.`,
+    test: fireFirst(
+      `When all is safe, stand by at the next usual hour of that work with the log running, or have the work left out for a day, and ask what burned, was welded or was cut at the time in question.`,
+    ),
     outcomes: [
       'The dips come with the work, alike in size and length, and stay away without it: extract at the source or move the beam. A higher threshold would hide a fire that starts in that work.',
       'It came without the work, grew past its usual size, or someone saw, smelt or found burning: it was a fire, whatever day and hour it was.',
@@ -47,7 +50,9 @@ export const partings: readonly Parting[] = [
   {
     pair: ['obstruction', 'smoke-like'],
     alike: 'An object takes a beam within two seconds; dense smoke near a long beam needs hardly more.',
-    test: `${lookFirst} Look along the whole path and at the ceiling. When all is safe, hold a board in the path where something passes and compare its edges with those in the log, sampled each second or faster.`,
+    test: fireFirst(
+      `Look along the whole path and at the ceiling. When all is safe, hold a board in the path where something passes and compare its edges with those in the log, sampled each second or faster.`,
+    ),
     outcomes: [
       'Edges within two seconds, a bottom as steady as clean air, and all of the light back the moment the object is gone; the diary or a camera shows what it was.',
       'The loss grew over several samples before it was deep, wavered at the bottom or cleared over minutes, and no object is found: it counts as fire.',
@@ -147,7 +152,9 @@ export const partings: readonly Parting[] = [
   {
     pair: ['condensation', 'smoke-like'],
     alike: 'Mist that forms quickly grows as a smouldering fire does, over minutes to an hour.',
-    test: `${lookFirst} When all is safe, look at the glass in the coldest hour of the next such night, and log temperature and humidity beside the optics.`,
+    test: fireFirst(
+      `When all is safe, look at the glass in the coldest hour of the next such night, and log temperature and humidity beside the optics.`,
+    ),
     outcomes: [
       'A film that dries as the level returns, on nights near the dew point, at about the same hour each time: warm or screen the optics.',
       'Dry glass, an air far from the dew point, or an hour that fits no cooling: it counts as smoke.',
@@ -156,7 +163,7 @@ export const partings: readonly Parting[] = [
   {
     pair: ['misalignment-step', 'smoke-like'],
     alike: 'Smoke that hangs beneath the roof takes a part of the light and keeps it, as a knock does.',
-    test: `${lookFirst} When all is safe and the level is still low, look along the path and turn the head to the peak.`,
+    test: fireFirst(`When all is safe and the level is still low, look along the path and turn the head to the peak.`),
     outcomes: [
       'It fell from one sample to the next and stood steady from then on; it comes back as the head is turned, and only then.',
       'It grew over several samples and wavered; it comes back with the air, and nobody touched an end of the beam.',
@@ -165,7 +172,7 @@ export const partings: readonly Parting[] = [
   {
     pair: ['ambient-light', 'smoke-like'],
     alike: 'Low sun that saturates the receiver takes the level down within minutes.',
-    test: `${lookFirst} When all is safe, shade the window on the next clear day at that solar hour.`,
+    test: fireFirst(`When all is safe, shade the window on the next clear day at that solar hour.`),
     outcomes: [
       'With the shade the level keeps its course; without it the dip comes again at its solar hour, and never on dull days.',
       'It comes in spite of the shade, on a dull day, or at an hour without sun or lamp in view: it counts as smoke.',
@@ -226,6 +233,9 @@ export const partings: readonly Parting[] = [
     ],
   },
 ];
+
+/** Pairs of causes that look alike, each with the way to part them: left out of a bundle that asks for none. */
+export const partings: readonly Parting[] = /* @__PURE__ */ table();
 
 /** The way to part two causes; undefined where the signal is not known to confuse them. The order does not matter. */
 export const partingOf = (one: Double, other: Double): Parting | undefined =>
