@@ -6,6 +6,7 @@ import {
   left,
   measured,
   recordOf,
+  rise,
   siteOf,
   stated,
   theOne,
@@ -36,6 +37,31 @@ describe('misalignment-step', () => {
     const fallen = recordOf((t) => (t < knock ? 1.1 : 1), { days: 30 });
     expect(stated(diagnosed(fallen), 'misalignment-step')).toHaveLength(1);
     expect(stated(diagnosed(fallen, set), 'misalignment-step')).toEqual([]);
+  });
+  describe('slight, and put right some hours later', () => {
+    const [from, to] = [at(1, 9), at(1, 12)];
+    const nudged = (lost: number, edge = 1) =>
+      diagnosed(
+        recordOf((t) => 1 - lost * rise(t, from, from + edge) * (1 - rise(t, to - edge, to)), {
+          days: 2.5,
+          intervalSeconds: 60,
+        }),
+      );
+    it('is a knock and its end, neither smoke nor an object in the path', () => {
+      const diagnosis = nudged(0.07);
+      const found = theOne(diagnosis, 'misalignment-step');
+      expect([found.start, found.end, found.severity]).toEqual([from + 60_000, to - 60_000, 'note']);
+      expect(theOne(diagnosis, 'cleaned').start).toBe(to);
+      expect([...stated(diagnosis, 'smoke-like'), ...stated(diagnosis, 'obstruction')]).toEqual([]);
+    });
+    it('is smoke where it grew over some samples', () => {
+      expect(stated(nudged(0.07, 8 * 60_000), 'smoke-like')).toHaveLength(1);
+      expect(stated(nudged(0.07, 8 * 60_000), 'misalignment-step')).toEqual([]);
+    });
+    it('is an object where it took most of the light', () => {
+      expect(stated(nudged(0.6), 'obstruction')).toHaveLength(1);
+      expect(stated(nudged(0.6), 'misalignment-step')).toEqual([]);
+    });
   });
   it.each(['obstruction', 'cleaned'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'misalignment-step')).toEqual([]),

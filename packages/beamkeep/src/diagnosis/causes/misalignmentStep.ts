@@ -24,11 +24,17 @@ export const misalignmentStep: Cause = {
       const end = back === undefined ? view.to : (until[back.row - 1] as number);
       return [{ start: time[s.row] as number, end, lost, loss: s.loss, stays: back === undefined }];
     });
-    // In a log of some hours what fell and stands is no new level yet.
+    // What fell and stands for hours only, to the end of the log or until it is put right, is no new level.
     const standing = excursions
       .filter((e) => kind.get(e) === 'knock' && !steps.some((s) => s.start <= e.end && s.end >= e.start))
       .map(
-        (e): Standing => ({ start: e.start, end: view.to, lost: e.bottom, loss: lossOf(1 - e.bottom), stays: true }),
+        (e): Standing => ({
+          start: e.start,
+          end: e.open ? view.to : e.end,
+          lost: e.bottom,
+          loss: lossOf(1 - e.bottom),
+          stays: e.open,
+        }),
       );
     return [...steps, ...standing].flatMap((s) => claim(picture, s));
   },

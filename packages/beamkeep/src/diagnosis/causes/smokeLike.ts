@@ -6,7 +6,7 @@ import type { Climb } from '../climb.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
 import { climbIn, climbsIn, unusualClimbs } from '../sorting.js';
-import { evidence, percent, spell } from '../wording.js';
+import { evidence, logistic, percent, spell } from '../wording.js';
 
 /**
  * Cannot be told from smoke: decided before every other cause, and removed by none.
@@ -32,7 +32,6 @@ interface Suspect {
   grown: boolean;
   /** Whether it grew again out of an episode that had cleared: never joined to that one. */
   again?: boolean;
-  confidence: number;
   lost: number;
   growth: number;
 }
@@ -40,7 +39,18 @@ interface Suspect {
 /** How likely smoke is where the signal is fire for its depth alone, and something else explains the depth. */
 const explainedElsewhere = 0.03;
 
-const asSmoke = { fire: false, grown: true, confidence: 0.85 };
+/**
+ * Loss at which a growth is smoke as often as not, and how fast that rises with its logarithm: of the slight growths, most
+ * are a puff of dust, a gust of mist, a shake. Own choice; the weighing does the rest.
+ */
+const even = 0.1;
+const steepness = 1.5;
+
+/** How likely smoke is. It counts as smoke however unlikely: this only says how sure that is. */
+const likelihood = ({ grown, lost }: Suspect): number =>
+  grown ? logistic(steepness * Math.log(Math.max(lost, 0.01) / even)) : explainedElsewhere;
+
+const asSmoke = { fire: false, grown: true };
 
 /** Kinds of excursion that come with sharp edges. */
 const atOnce: ReadonlySet<Kind | undefined> = new Set(['block', 'knock']);
@@ -53,7 +63,7 @@ function fires(picture: Picture): Suspect[] {
     const within = picture.excursions.filter((e) => e.sign === 1 && e.end >= f.start && e.start <= f.end);
     const grown = within.some((e) => climbIn(picture, e) !== undefined && !atOnce.has(picture.kind.get(e)));
     const lost = lossBetween(picture, f.start, f.end);
-    return { ...f, fire: true, grown, confidence: grown ? 0.6 : explainedElsewhere, lost, growth: 0 };
+    return { ...f, fire: true, grown, lost, growth: 0 };
   });
 }
 
@@ -265,7 +275,7 @@ function joined(
     ) {
       last.end = Math.max(last.end, s.end);
       last.fire ||= s.fire;
-      last.confidence = Math.max(last.confidence, s.confidence);
+      last.grown ||= s.grown;
       last.lost = Math.max(last.lost, s.lost);
       last.growth = Math.max(last.growth, s.growth);
     } else all.push({ ...s });
@@ -279,7 +289,7 @@ function claim({ view }: Picture, s: Suspect): Claim {
   return {
     start: s.start,
     end: s.end,
-    confidence: s.confidence,
+    confidence: likelihood(s),
     severity: act ? 'act' : 'watch',
     summary: s.fire
       ? `Obscuration stood past the alarm threshold for the alarm delay (${percent(s.lost)} % at most): a fire signal, to be treated as fire.`
