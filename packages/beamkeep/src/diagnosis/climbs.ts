@@ -51,15 +51,36 @@ function growths(time: Float64Array, smooth: Float64Array): { from: number; to: 
       to = i;
     }
     if (sum <= 0 || sum < 0.3 * most) {
-      if (most > 0) found.push({ from, to });
+      if (most > 0) found.push({ from: slowBeginning(time, smooth, from, to, found.at(-1)?.to ?? 0), to });
       sum = 0;
       most = 0;
       from = i;
       to = i;
     }
   }
-  if (most > 0) found.push({ from, to });
+  if (most > 0) found.push({ from: slowBeginning(time, smooth, from, to, found.at(-1)?.to ?? 0), to });
   return found;
+}
+
+/** Share of the pace from which what comes before a growth belongs to it. Own choice. */
+const slowPace = 0.5;
+
+/**
+ * Row at which a growth begins that is slow at first, as a fire is: on average it still grows at the pace.
+ *
+ * @param earliest row before which another growth ended
+ */
+function slowBeginning(time: Float64Array, smooth: Float64Array, from: number, to: number, earliest: number): number {
+  const grown = (a: number, b: number): number => (smooth[b] as number) - (smooth[a] as number);
+  const asked = (a: number, b: number): number => (pace * ((time[b] as number) - (time[a] as number))) / 60_000;
+  let first = from;
+  while (
+    first > earliest &&
+    grown(first - 1, first) >= slowPace * asked(first - 1, first) &&
+    grown(first - 1, to) >= asked(first - 1, to)
+  )
+    first--;
+  return first;
 }
 
 /**

@@ -144,18 +144,22 @@ const mostHeld = 6 * 3_600_000;
 /** Longest to the end of the log [ms] for which what has not cleared may still be smoke in the hall: own choice. */
 const mayStillBe = 24 * 3_600_000;
 
+/** Rows up to the begin of a climb whose middle is the level before it. Own choice. */
+const rowsBefore = 5;
+
 /**
  * The excursion about a climb that passed no bound: the stretch in which the loss stays above a third of its rise,
  * measured from the level before the climb.
  */
-export function excursionAbout(view: View, { from, to: top, rise }: Climb): Excursion {
+export function excursionAbout(view: View, { from, to: top }: Climb): Excursion {
   const { time, level } = view.trace;
   const reach = (time[top] as number) + Math.max(mostHeld, 10 * ((time[top] as number) - (time[from] as number)));
   const latest = view.to - (time[top] as number) <= mayStillBe ? Math.max(reach, view.to) : reach;
   const margin = 4 * smoothingRows(view.interval);
   const first = Math.max(0, from - margin);
   const last = Math.min(level.length, rowAt(time, latest) + margin);
-  const before = levelOf((view.loss[top] as number) - rise);
+  // Not the top less the rise: of what dithers, one sample may stand far above the climb's smoothed course.
+  const before = levelOf(median(view.loss.subarray(Math.max(0, from + 1 - rowsBefore), from + 1)));
   const own = new Float64Array(last - first);
   for (let i = first; i < last; i++) own[i - first] = before - (level[i] as number);
   const half = smoothingRows(view.interval) >> 1;

@@ -117,7 +117,7 @@ function knownSteps(
 }
 
 /** Share of a growth under which an excursion shows but what the slow course has left of it. Own choice. */
-const fragment = 0.5;
+const fragment = 0.65;
 
 /** Longest excursion that is looked for against its own hours rather than against the cycle [ms]. */
 const short = 2.5 * 3_600_000;
@@ -146,7 +146,7 @@ function allExcursions(
   for (const climb of climbs) {
     const known = found.findIndex((e) => e.sign === 1 && e.from <= climb.to && e.to >= climb.to - 1);
     const own = found[known];
-    if (own?.open || isStep(parts, climb)) continue;
+    if (own?.open || isStep(view, parts, climb)) continue;
     const about = excursionAbout(view, climb);
     // The slow course follows what stays for half a day; smoke that has not cleared by the end of the log is not over.
     if (own === undefined) found.push(about);
@@ -156,8 +156,35 @@ function allExcursions(
 }
 
 /** Whether a climb is a change at once: a step has shown already that it did not grow. */
-const isStep = ({ steps }: Parts, { from, to, rise }: Climb): boolean =>
-  steps.some((s) => s.row > from && s.row <= to + 1 && s.loss > 0.6 * rise);
+const isStep = (view: View, parts: Parts, climb: Climb): boolean =>
+  parts.steps.some((s) => s.row > climb.from && s.row <= climb.to + 1 && s.loss > 0.6 * climb.rise) &&
+  !grewAtFirst(view, parts, climb);
+
+/** Share of a growth by which a sample has begun to grow, and share up to which samples show that it did. Own choice. */
+const begun = 0.04;
+const halfway = 0.5;
+/** Samples before a growth whose middle it begins from, and those between. Own choice. */
+const samplesBefore = 5;
+const slowAtFirst = 2;
+
+/**
+ * Whether a change took two samples or more on the way to its half: a mean over the instant of a change leaves but one
+ * between, and what dithers only after it tells nothing.
+ */
+function grewAtFirst(view: View, { offCycle }: Parts, { from, to, rise }: Climb): boolean {
+  // What grew too slowly for the climb at first comes before it.
+  const first = from - slowAtFirst;
+  const before = offCycle.subarray(Math.max(0, first - samplesBefore), Math.max(0, first));
+  if (before.length < samplesBefore) return false;
+  const base = median(before);
+  const spread = robustSpread(before, (tenLog * view.quantum) / (view.trace.level[from] as number));
+  const least = Math.max(begun * rise, 4 * spread);
+  let between = 0;
+  for (let i = first; i <= to && (offCycle[i] as number) - base < halfway * rise; i++) {
+    if ((offCycle[i] as number) - base > least) between++;
+  }
+  return between >= 2;
+}
 
 /** Level above which light was added to that of clean air. Own choice. */
 const mostClean = 1.02;

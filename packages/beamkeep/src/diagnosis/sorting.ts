@@ -6,6 +6,7 @@ import type { Climb } from './climb.js';
 import { type Excursion, slowerOut } from './excursions.js';
 import { type Family, hoursBetween, solarHour } from './families.js';
 import type { Kind, Picture } from './picture.js';
+import { noiseBefore } from './roughness.js';
 import { levelOf, tenLog, type View } from './view.js';
 
 /*
@@ -150,10 +151,26 @@ function isNoise(picture: Unsorted, e: Excursion): boolean {
   // What climbed, clearly beyond the noise, is no few wild samples however it dithers, or however soon it is gone.
   const climb = climbIn(picture, e);
   const few = (e.deepSamples < 6 && (climb?.rows ?? 0) < overRows) || (e.unevenness > 0.5 && climb === undefined);
+  if (climb !== undefined && standsOff(picture, climb)) return flickers(picture, e);
   if (few && e.depth < (sigma > 1.5 * view.sampleNoise ? 5 : 8) * sigma) return true;
   if (sigma > 1.5 * view.sampleNoise) return few || (e.depth < 5 * sigma && !isSustained(picture, e, sigma));
   if (few && (e.unevenness > 0.3 || e.deepSamples <= 3) && bothWays(picture, e)) return true;
   return flickers(picture, e);
+}
+
+/** Samples after a growth that must all be off by this share of it, and spreads before it that it must pass. Own choice. */
+const staysOff = { samples: 12, share: 0.25, spreads: 8 };
+
+/**
+ * Whether what grew out of calm samples keeps away from the level before, however it dithers: smoke hangs, while noise and
+ * a shake come back to the usual level between samples.
+ */
+function standsOff({ view, parts, rough }: Unsorted, { from, to, rise, lost }: Climb): boolean {
+  const before = noiseBefore(rough, from);
+  if (before === undefined || lost < staysOff.spreads * Math.max(before, view.quantum)) return false;
+  const base = parts.offCycle[from] as number;
+  const after = parts.offCycle.subarray(to, to + staysOff.samples);
+  return after.length === staysOff.samples && after.every((loss) => loss - base > staysOff.share * rise);
 }
 
 /** Rows from which a growth is one by its course alone, after the smoke rule. */

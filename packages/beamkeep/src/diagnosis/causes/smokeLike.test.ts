@@ -141,6 +141,32 @@ describe('smoke-like', () => {
       t < begins ? 0 : (grown[Math.floor((t - begins) / (5 * minute))] ?? 0.7 + 0.15 * (chanceOf(t / minute, 5) - 0.5));
     expect(tells(stays, begins, begins + hour, { days: 50 })).toBe(true);
   });
+  it.each([
+    [[0.05, 0.12, 0.36, 0.92, 0.65, 0.6], 0.45, 0.65, 2, 5],
+    [[0.03, 0.1, 0.35, 0.89, 0.61, 0.58], 0.35, 0.8, 3, 5],
+    [[0.05, 0.2, 0.5, 0.95, 0.6, 0.6, 0.45, 1.05], 0.45, 0.65, 2, 7],
+    [[0.05, 0.2, 0.5, 0.95, 0.6, 0.6, 0.45, 1.05], 0.4, 0.6, 2, 5],
+  ])(
+    'is told of smoke that grew by %j dB over ten minutes each and then hangs, rough, for most of the log',
+    (grown, least, most, shape, seed) => {
+      const begins = at(3, 17);
+      const stays = (t: number) =>
+        t < begins
+          ? 0
+          : (grown[Math.floor((t - begins) / (10 * minute))] ?? least + most * chanceOf(t / minute, seed) ** shape);
+      expect(tells(stays, begins, begins + 2 * hour, { days: 18, intervalSeconds: 600 })).toBe(true);
+    },
+  );
+  it('is for action where it is a fire signal, however little this growth adds to what is lost already', () => {
+    const both = (t: number) => 2.2 * rise(t, at(2, 10), at(2, 10.2)) + 0.4 * rise(t, at(8, 13), at(8, 13.2));
+    const found = stated(
+      diagnosed(recordOf((t) => left(both(t) * (1 - rise(t, at(8, 15), at(8, 16)))), { days: 14 })),
+      'smoke-like',
+    );
+    expect(found.some(({ start }) => Math.abs(start - at(8, 13)) < hour)).toBe(true);
+    expect(found.map(({ severity }) => severity)).toEqual(found.map(() => 'act'));
+    for (const one of found) expect(measured(one, 'greatest obscuration')).toBeGreaterThan(35);
+  });
   it('is told of smoke that stays for most of a short log, and of the next fire within it', () => {
     const both = (t: number) => 0.63 * rise(t, at(0, 2.5), at(0, 2.6)) + 2.5 * rise(t, at(0, 13.7), at(0, 13.8));
     const found = stated(diagnosed(recordOf((t) => left(both(t)), { days: 0.75, intervalSeconds: 60 })), 'smoke-like');

@@ -126,7 +126,9 @@ function grownOver(picture: Picture, e: Excursion, climb: Climb): Suspect {
   const start = time[climb.from] as number;
   const clears = climb.cleared < time.length ? (until[climb.cleared - 1] as number) : e.end;
   const end = Math.max(clears, time[climb.to] as number);
-  return { ...asSmoke, growth: climb.time, start, end, lost: lossWithin(picture, e, start, end) };
+  // The slow course may have followed what stays.
+  const lost = Math.max(climb.lost, lossWithin(picture, e, start, end));
+  return { ...asSmoke, growth: climb.time, start, end, lost };
 }
 
 /** An excursion is cut where it cleared to under this share of the depth on either side, and grew again. */
@@ -283,19 +285,22 @@ function joined(
   return all;
 }
 
-function claim({ view }: Picture, s: Suspect): Claim {
+function claim(picture: Picture, s: Suspect): Claim {
+  const { view } = picture;
   const open = s.end >= view.to - 0.5 * view.interval;
-  const act = open || s.lost * 100 >= view.beam.alarmThreshold / 2;
+  const act = open || s.fire || s.lost * 100 >= view.beam.alarmThreshold / 2;
+  // What set the signal off is all that is lost, whatever of it had been lost before this growth.
+  const most = s.fire ? Math.max(s.lost, lossBetween(picture, s.start, s.end)) : s.lost;
   return {
     start: s.start,
     end: s.end,
     confidence: likelihood(s),
     severity: act ? 'act' : 'watch',
     summary: s.fire
-      ? `Obscuration stood past the alarm threshold for the alarm delay (${percent(s.lost)} % at most): a fire signal, to be treated as fire.`
-      : `Loss grew by ${percent(s.lost)} % as smoke may, over ${spell(s.growth)}: treat as fire.`,
+      ? `Obscuration stood past the alarm threshold for the alarm delay (${percent(most)} % at most): a fire signal, to be treated as fire.`
+      : `Loss grew by ${percent(most)} % as smoke may, over ${spell(s.growth)}: treat as fire.`,
     evidence: [
-      evidence('greatest obscuration', percent(s.lost), '%'),
+      evidence('greatest obscuration', percent(most), '%'),
       evidence('length', (s.end - s.start) / 1000, 's'),
       ...(s.growth > 0 ? [evidence('growth from 10 to 90 %', s.growth / 1000, 's')] : []),
     ],
