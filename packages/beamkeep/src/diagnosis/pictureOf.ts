@@ -166,10 +166,13 @@ const halfway = 0.5;
 /** Samples before a growth whose middle it begins from, and those between. Own choice. */
 const samplesBefore = 5;
 const slowAtFirst = 2;
+/** Strides in a row that make a growth, and most that one of them may be of all. Own choice. */
+const strides = 3;
+const mostAtOnce = 0.55;
 
 /**
- * Whether a change took two samples or more on the way to its half: a mean over the instant of a change leaves but one
- * between, and what dithers only after it tells nothing.
+ * Whether a change took two samples or more on the way to its half, or some strides none of which was most of it: a mean
+ * over the instant of a change leaves but one sample between, and what dithers only after it tells nothing.
  */
 function grewAtFirst(view: View, { offCycle }: Parts, { from, to, rise }: Climb): boolean {
   // What grew too slowly for the climb at first comes before it.
@@ -177,13 +180,23 @@ function grewAtFirst(view: View, { offCycle }: Parts, { from, to, rise }: Climb)
   const before = offCycle.subarray(Math.max(0, first - samplesBefore), Math.max(0, first));
   if (before.length < samplesBefore) return false;
   const base = median(before);
-  const spread = robustSpread(before, (tenLog * view.quantum) / (view.trace.level[from] as number));
-  const least = Math.max(begun * rise, 4 * spread);
+  const clear = 4 * robustSpread(before, (tenLog * view.quantum) / (view.trace.level[from] as number));
+  const least = Math.max(begun * rise, clear);
+  let i = first;
+  while (i < to && (offCycle[i] as number) - base <= least) i++;
   let between = 0;
-  for (let i = first; i <= to && (offCycle[i] as number) - base < halfway * rise; i++) {
-    if ((offCycle[i] as number) - base > least) between++;
+  let count = 0;
+  let largest = 0;
+  let last = offCycle[i - 1] as number;
+  for (; i <= to && (offCycle[i] as number) - last > clear; i++) {
+    const stride = (offCycle[i] as number) - last;
+    last = offCycle[i] as number;
+    if (last - base < halfway * rise) between++;
+    largest = Math.max(largest, stride);
+    count++;
   }
-  return between >= 2;
+  const all = last - base;
+  return between >= 2 || (count >= strides && all > halfway * rise && largest <= mostAtOnce * all);
 }
 
 /** Level above which light was added to that of clean air. Own choice. */

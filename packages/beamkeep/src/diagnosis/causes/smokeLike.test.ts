@@ -157,6 +157,13 @@ describe('smoke-like', () => {
       expect(tells(stays, begins, begins + 2 * hour, { days: 18, intervalSeconds: 600 })).toBe(true);
     },
   );
+  it('is told of smoke that grew in strides none of which was most of it, and then stays', () => {
+    const begins = at(6, 3);
+    const grown = [0.02, 0.23, 0.37, 0.43, 0.42, 0.52];
+    const stays = (t: number) =>
+      t < begins ? 0 : (grown[Math.floor((t - begins) / minute)] ?? 0.35 + 0.3 * chanceOf(t / minute, 5));
+    expect(tells(stays, begins, begins + hour, { days: 9, intervalSeconds: 60 })).toBe(true);
+  });
   it('is for action where it is a fire signal, however little this growth adds to what is lost already', () => {
     const both = (t: number) => 2.2 * rise(t, at(2, 10), at(2, 10.2)) + 0.4 * rise(t, at(8, 13), at(8, 13.2));
     const found = stated(
