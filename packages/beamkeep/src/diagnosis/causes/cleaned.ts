@@ -25,7 +25,6 @@ function stepsUp({ parts, view, visits, slowLimit }: Picture): Claim[] {
       const before = levelOf(lossBefore(view.loss, s.row));
       const gained = before * (levelOf(s.loss) - 1);
       const visit = visitAt(visits, at);
-      const renormalised = visits.some((v) => v.work === 'renormalised' && Math.abs(at - v.time) < 6 * hour);
       // Above the clearest that the beam ever was, by more than a sway may be: a gain step, not a cleaning.
       const clearest = Math.max(
         1,
@@ -36,7 +35,9 @@ function stepsUp({ parts, view, visits, slowLimit }: Picture): Claim[] {
       const knocked = parts.steps.some((other) => other.loss > 0 && other.row >= last && other.row < s.row);
       const allowed = 0.04 + comesWithMore * Math.max(0, clearest - before);
       const over = visit !== undefined || knocked ? 0 : Math.max(0, before + gained - clearest - allowed);
-      const confidence = renormalised ? 0.1 : standsClear(gained, slowLimit, visit) * 2 * logistic(-80 * over);
+      const confidence = isRenormalised(visits, at)
+        ? 0.1
+        : standsClear(gained, slowLimit, visit) * 2 * logistic(-80 * over);
       return confidence < 0.1 ? [] : [claim(at, confidence, gained, -s.loss, visit)];
     });
 }
@@ -50,7 +51,8 @@ function putRight({ excursions, kind, parts, view, visits, slowLimit }: Picture)
     if (parts.steps.some((s) => s.loss < 0 && s.row >= e.from && s.row <= row + 1)) return [];
     const at = time[row] as number;
     const visit = visitAt(visits, at);
-    return [claim(at, standsClear(e.bottom, slowLimit, visit), e.bottom, lossOf(1 - e.bottom), visit)];
+    const confidence = isRenormalised(visits, at) ? 0.1 : standsClear(e.bottom, slowLimit, visit);
+    return [claim(at, confidence, e.bottom, lossOf(1 - e.bottom), visit)];
   });
 }
 
@@ -62,6 +64,10 @@ const visitAt = (visits: readonly Visit[], at: number): Visit | undefined =>
       at >= v.time - 3 * hour &&
       at <= (v.until ?? v.time) + 6 * hour,
   );
+
+/** Whether the reading was set anew about that time: the equipment made the step, not the light. */
+const isRenormalised = (visits: readonly Visit[], at: number): boolean =>
+  visits.some((v) => v.work === 'renormalised' && Math.abs(at - v.time) < 6 * hour);
 
 const standsClear = (gained: number, slowLimit: number, visit: Visit | undefined): number =>
   logistic(5 * (gained / slowLimit - 0.8) + (visit === undefined ? 0 : 3));
