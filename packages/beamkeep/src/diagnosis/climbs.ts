@@ -133,7 +133,7 @@ function measure(
 }
 
 /** Rows from which a growth is one by its course alone, after the smoke rule; a shorter one must be held. */
-const overRows = 3;
+export const overRows = 3;
 /** Samples past half of the growth from which it is held: what fewer hold may be a spike. Own choice. */
 const heldSamples = 4;
 

@@ -17,6 +17,9 @@ const ragged = 2;
 const raggedApart = Math.log(12);
 const hoursApart = 4;
 
+/** Other days on which the like must have come before an excursion counts as one of a family. Own choice. */
+export const familyDays = 2;
+
 export interface Family {
   /** Other local days with at least one excursion like this one, none of which reached the alarm threshold. */
   readonly otherDays: number;

@@ -12,9 +12,9 @@ import type { Parts } from './takeApart.js';
 import type { View } from './view.js';
 
 /**
- * What an excursion looks like. `block`: something in the path; `smoke`: cannot be told from smoke; `film`: mist;
- * `dust`; `light`; `load`: the structure under a load; `knock`: the aim
- * changed at once and for good; `rough`: noise; `slow`: other.
+ * What an excursion looks like. `block`: something in the path; `smoke`: cannot be told from smoke; `film`: mist; `dust`;
+ * `light`; `load`: the structure under a load; `knock`: the aim changed at once, for good or until it was put right;
+ * `rough`: noise; `slow`: other.
  */
 export type Kind = 'block' | 'knock' | 'load' | 'smoke' | 'film' | 'dust' | 'light' | 'rough' | 'slow';
 
@@ -48,3 +48,6 @@ export interface Picture {
   /** Least change of level that counts for slow causes, share of clean air. */
   readonly slowLimit: number;
 }
+
+/** What is measured before the excursions are sorted. */
+export type Unsorted = Omit<Picture, 'kind'>;

@@ -16,6 +16,7 @@ import { courseNoise } from './noise.js';
 import type { Picture } from './picture.js';
 import { noiseBefore, roughFactor, roughness } from './roughness.js';
 import { sortExcursions } from './sorting.js';
+import { isStep } from './stepOrGrowth.js';
 import {
   between,
   bridge,
@@ -153,50 +154,6 @@ function allExcursions(
     else if (about.open || own.depth < fragment * about.depth) found[known] = about;
   }
   return found.sort((a, b) => a.start - b.start || a.end - b.end);
-}
-
-/** Whether a climb is a change at once: a step has shown already that it did not grow. */
-const isStep = (view: View, parts: Parts, climb: Climb): boolean =>
-  parts.steps.some((s) => s.row > climb.from && s.row <= climb.to + 1 && s.loss > 0.6 * climb.rise) &&
-  !grewAtFirst(view, parts, climb);
-
-/** Share of a growth by which a sample has begun to grow, and share up to which samples show that it did. Own choice. */
-const begun = 0.04;
-const halfway = 0.5;
-/** Samples before a growth whose middle it begins from, and those between. Own choice. */
-const samplesBefore = 5;
-const slowAtFirst = 2;
-/** Strides in a row that make a growth, and most that one of them may be of all. Own choice. */
-const strides = 3;
-const mostAtOnce = 0.55;
-
-/**
- * Whether a change took two samples or more on the way to its half, or some strides none of which was most of it: a mean
- * over the instant of a change leaves but one sample between, and what dithers only after it tells nothing.
- */
-function grewAtFirst(view: View, { offCycle }: Parts, { from, to, rise }: Climb): boolean {
-  // What grew too slowly for the climb at first comes before it.
-  const first = from - slowAtFirst;
-  const before = offCycle.subarray(Math.max(0, first - samplesBefore), Math.max(0, first));
-  if (before.length < samplesBefore) return false;
-  const base = median(before);
-  const clear = 4 * robustSpread(before, (tenLog * view.quantum) / (view.trace.level[from] as number));
-  const least = Math.max(begun * rise, clear);
-  let i = first;
-  while (i < to && (offCycle[i] as number) - base <= least) i++;
-  let between = 0;
-  let count = 0;
-  let largest = 0;
-  let last = offCycle[i - 1] as number;
-  for (; i <= to && (offCycle[i] as number) - last > clear; i++) {
-    const stride = (offCycle[i] as number) - last;
-    last = offCycle[i] as number;
-    if (last - base < halfway * rise) between++;
-    largest = Math.max(largest, stride);
-    count++;
-  }
-  const all = last - base;
-  return between >= 2 || (count >= strides && all > halfway * rise && largest <= mostAtOnce * all);
 }
 
 /** Level above which light was added to that of clean air. Own choice. */

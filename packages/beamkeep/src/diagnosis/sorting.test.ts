@@ -3,7 +3,6 @@ import { at, diagnosed, left, pictured, recordOf, rise } from '../../../../tests
 import { typical } from '../../../../tests/diagnosis/typical.js';
 import { hour, minute } from '../columns/index.js';
 import type { Picture } from './picture.js';
-import { climbIn, isBlock } from './sorting.js';
 
 /** Kinds of the excursions that lose light, each once. */
 const kinds = ({ excursions, kind }: Picture) => [
@@ -20,15 +19,6 @@ describe('sortExcursions', () => {
   it('sorts most of process-aerosol as dust', () => {
     const { excursions, kind } = pictured(typical['process-aerosol']());
     expect(excursions.filter((e) => kind.get(e) === 'dust').length / excursions.length).toBeGreaterThan(0.5);
-  });
-  it('keeps smoke from being an object, however fast it leaves', () => {
-    const vented = pictured(
-      recordOf((t) => (t < at(6, 10) || t >= at(6, 12) ? 1 : 1 - 0.5 * rise(t, at(6, 10), at(6, 11))), { days: 12 }),
-    );
-    const [e] = vented.excursions;
-    expect(e && isBlock(vented, e)).toBe(false);
-    expect(e && climbIn(vented, e)?.lost).toBeCloseTo(0.5, 1);
-    expect(kinds(vented)).toEqual(['smoke']);
   });
   it('takes a film for no smoke where it grows under the pace of the rule, however rare it is', () => {
     const night = (t: number) => left(1.2 * rise(t, at(6, 1), at(6, 4)) * (1 - rise(t, at(6, 7), at(6, 9))));

@@ -1,23 +1,19 @@
 import { hour } from '../columns/index.js';
 import { slowestSmoke, smokeGrowth } from '../numbers/index.js';
-import { median, robustSpread } from '../statistics/index.js';
-import { cellAt } from './cells.js';
-import type { Climb } from './climb.js';
+import { median } from '../statistics/index.js';
+import { climbIn, growsAsUsual } from './climbsWithin.js';
+import { isBlock, isNudge } from './edges.js';
 import { type Excursion, slowerOut } from './excursions.js';
-import { type Family, hoursBetween, solarHour } from './families.js';
-import type { Kind, Picture } from './picture.js';
-import { noiseBefore } from './roughness.js';
-import { levelOf, tenLog, type View } from './view.js';
+import { type Family, familyDays, hoursBetween, solarHour } from './families.js';
+import type { Kind, Unsorted } from './picture.js';
+import { swayAt } from './swayAt.js';
+import { tenLog, type View } from './view.js';
+import { isNoise } from './wildSamples.js';
 
 /*
  * Each excursion is sorted by what it looks like. Smoke goes first and is only ruled out by the edges of an object, by
  * growth too slow for the smoke rule, or by a family of its like on other days; never by a better story.
  */
-
-type Unsorted = Omit<Picture, 'kind'>;
-
-/** Other days on which the like must have come before an excursion counts as one of a family. */
-const familyDays = 2;
 
 /** Sorts the excursions of a beam. */
 export function sortExcursions(picture: Unsorted): Map<Excursion, Kind> {
@@ -143,101 +139,6 @@ const lossBy = ({ view, depth }: Unsorted, e: Excursion): number =>
 const followsStep = ({ parts }: Unsorted, e: Excursion): boolean =>
   parts.steps.some((s) => Math.abs(s.row - e.from) <= 2 && s.loss > 0.6 * lossAt(e.depth));
 
-/** A few uneven samples no deeper than the noise about them reaches, or as far above the level as below: noise. */
-function isNoise(picture: Unsorted, e: Excursion): boolean {
-  const { view, raised } = picture;
-  const sigma = (raised[(e.from + e.to) >> 1] as number) * view.sampleNoise;
-  if (sigma > 1.5 * view.sampleNoise && isCalm(picture, e)) return flickers(picture, e);
-  // What climbed, clearly beyond the noise, is no few wild samples however it dithers, or however soon it is gone.
-  const climb = climbIn(picture, e);
-  const few = (e.deepSamples < 6 && (climb?.rows ?? 0) < overRows) || (e.unevenness > 0.5 && climb === undefined);
-  if (climb !== undefined && standsOff(picture, climb)) return flickers(picture, e);
-  if (few && e.depth < (sigma > 1.5 * view.sampleNoise ? 5 : 8) * sigma) return true;
-  if (sigma > 1.5 * view.sampleNoise) return few || (e.depth < 5 * sigma && !isSustained(picture, e, sigma));
-  if (few && (e.unevenness > 0.3 || e.deepSamples <= 3) && bothWays(picture, e)) return true;
-  return flickers(picture, e);
-}
-
-/** Samples after a growth that must all be off by this share of it, and spreads before it that it must pass. Own choice. */
-const staysOff = { samples: 12, share: 0.25, spreads: 8 };
-
-/**
- * Whether what grew out of calm samples keeps away from the level before, however it dithers: smoke hangs, while noise and
- * a shake come back to the usual level between samples.
- */
-function standsOff({ view, parts, rough }: Unsorted, { from, to, rise, lost }: Climb): boolean {
-  const before = noiseBefore(rough, from);
-  if (before === undefined || lost < staysOff.spreads * Math.max(before, view.quantum)) return false;
-  const base = parts.offCycle[from] as number;
-  const after = parts.offCycle.subarray(to, to + staysOff.samples);
-  return after.length === staysOff.samples && after.every((loss) => loss - base > staysOff.share * rise);
-}
-
-/** Rows from which a growth is one by its course alone, after the smoke rule. */
-const overRows = 3;
-
-/** Deep samples of an excursion from which its own spread can be told, and spreads that it must then be deep. Own choice. */
-const calm = { samples: 6, depth: 12 };
-
-/** Whether the samples of an excursion lie close together, however rough those about it are: noise has paused, light is lost. */
-function isCalm({ depth, view }: Unsorted, e: Excursion): boolean {
-  if (e.deepSamples < calm.samples || e.to - e.from < calm.samples) return false;
-  // Second differences, of which a slope makes nothing: of independent samples they have six times the variance.
-  const bends = new Float64Array(e.to - e.from - 1);
-  for (let i = 0; i < bends.length; i++) {
-    const at = e.from + i;
-    bends[i] = (depth[at] as number) - 2 * (depth[at + 1] as number) + (depth[at + 2] as number);
-  }
-  return e.depth > (calm.depth * robustSpread(bends, view.quantum)) / Math.sqrt(6);
-}
-
-/** Spreads of a mean of its deep samples that an excursion must pass, to be more than noise that stays to one side by chance. */
-const sustainedBy = 8;
-
-/** Whether so many samples of an excursion stand off, and to one side alone, that noise does not make it. */
-const isSustained = (picture: Unsorted, e: Excursion, sigma: number): boolean =>
-  e.bottom * Math.sqrt(e.deepSamples) > sustainedBy * sigma && !bothWays(picture, e);
-
-/** Shortest time that smoke comes and goes in [ms]; what does so again and again within it shakes. */
-const flickering = 30_000;
-/**
- * What comes again and again at any pace, all of one size: a swing. So many alike within so many lengths on either side
- * and half a day, of depths within this factor. Own choice.
- */
-const swings = { alike: 8, lengths: 12, longest: 12 * hour, depth: 1.35 };
-/** Excursions that are looked at on either side. */
-const looks = 32;
-
-/** Whether two lengths lie within a factor of each other, give or take the interval between samples. */
-const isWithin = (a: number, b: number, factor: number, interval: number): boolean =>
-  a < factor * b + interval && b < factor * a + interval;
-
-/** Whether an excursion is one of many alike that follow one another. */
-function flickers({ excursions, view }: Unsorted, e: Excursion): boolean {
-  const long = e.end - e.start;
-  const at = excursions.indexOf(e);
-  const reach = Math.min(swings.longest, swings.lengths * (long + view.interval));
-  let quick = 0;
-  let steady = 0;
-  for (let k = Math.max(0, at - looks); k <= Math.min(excursions.length - 1, at + looks); k++) {
-    const o = excursions[k] as Excursion;
-    if (k === at || o.sign !== e.sign) continue;
-    const depth = Math.max(o.depth / e.depth, e.depth / o.depth);
-    const apart = Math.abs(o.start - e.start);
-    if (apart <= 10 * flickering && depth < 2 && o.end - o.start < 4 * long + 1000) quick++;
-    if (apart <= reach && depth < swings.depth && isWithin(o.end - o.start, long, 3, view.interval)) steady++;
-  }
-  return (long <= flickering && quick >= 5) || steady >= swings.alike;
-}
-
-/** Whether the level stands about as far off on the other side within some samples of an excursion. */
-function bothWays({ excursions, view }: Unsorted, e: Excursion): boolean {
-  const reach = Math.max(e.end - e.start, (e.deepSamples <= 3 ? 60 : 10) * view.interval);
-  return excursions.some(
-    (o) => o.sign !== e.sign && o.end >= e.start - reach && o.start <= e.end + reach && o.depth > 0.4 * e.depth,
-  );
-}
-
 /** Natural log of the time out over the time in from which a dip lingers as dust does. Own choice. */
 const lingers = 0.6;
 
@@ -290,16 +191,6 @@ function filmScore(e: Excursion, at: number): number {
   );
 }
 
-/** Swing of the daily cycle about an excursion, share of clean air. */
-export function swayAt({ parts }: Unsorted, e: Excursion): number {
-  if (!parts.cycleFitted) return 0;
-  const { cells, cycle, slow } = parts;
-  const at = cellAt(cells, (e.start + e.end) / 2);
-  const half = Math.round((12 * hour) / cells.width);
-  const day = cycle.subarray(Math.max(0, at - half), at + half);
-  return (levelOf(slow[at] as number) * (Math.max(...day) - Math.min(...day))) / tenLog;
-}
-
 /** Whether a dip is more than the daily cycle's fit and a few wild samples leave behind. */
 function standsOut(picture: Unsorted, e: Excursion): boolean {
   const { view } = picture;
@@ -309,53 +200,6 @@ function standsOut(picture: Unsorted, e: Excursion): boolean {
   // Beside a large sway only what comes in minutes is no part of it.
   return e.depth > 0.7 * sway || (e.onset < 0.4 * hour && e.depth > 0.5 * sway && e.end - e.start < 3 * hour);
 }
-
-/** Fast in, flat, fast out: an object. */
-export const isBlock = (picture: Unsorted, e: Excursion): boolean =>
-  e.bottom >= (e.deepSamples <= 2 ? 0.15 : 0.08) &&
-  e.bottom >= 0.35 * swayAt(picture, e) &&
-  isSharp(picture, e) &&
-  (e.deepSamples <= 3 || isFlat(picture, e));
-
-/** Whether an excursion comes at once and goes at once. */
-function isSharp(picture: Unsorted, e: Excursion): boolean {
-  const { view } = picture;
-  const fast = fastEdge(view.interval);
-  // A sample that is a mean over its interval stands halfway on an edge: two rows, if the bottom is flat.
-  const averaged = view.interval > 2000 && e.unevenness <= unevenBy(picture, e, 0.06) && !growsOver(picture, e, 3);
-  const rows = averaged ? 2 : 1;
-  // What has not left yet shows but one edge: there a sample between is growth that may be smoke.
-  const fastIn = e.onsetRows <= (e.open ? 1 : rows) || e.onset <= fast;
-  const fastOut = e.recoveryRows <= rows || e.recovery <= fast || e.open;
-  return fastIn && fastOut;
-}
-
-const isFlat = (picture: Unsorted, e: Excursion): boolean => e.unevenness <= unevenBy(picture, e, 0.15);
-
-/** Unevenness of a flat bottom: a share of its depth, or what noise leaves. */
-const unevenBy = ({ view }: Unsorted, e: Excursion, share: number): number =>
-  Math.max(share, (3 * view.sampleNoise) / e.bottom);
-
-/**
- * Most light that a knock which is put right again takes, the shortest that it stands [ms], and how many times as long as
- * its edges. What takes so little so evenly for hours is no object in the path as a rule, and smoke neither comes nor goes
- * at once. Common practice, no source; the figures are an own choice.
- */
-const nudge = { most: 0.2, stands: hour, edges: 20, spreads: 8 };
-
-/** A slight loss at once that stands for hours and is gone at once, on this day alone: knocked, and put right. */
-const isNudge = (picture: Unsorted, e: Excursion, f: Family | undefined): boolean =>
-  !e.open &&
-  e.bottom < nudge.most &&
-  e.bottom > Math.max(picture.slowLimit, nudge.spreads * picture.view.sampleNoise) &&
-  e.end - e.start >= Math.max(nudge.stands, nudge.edges * (e.onsetRows + e.recoveryRows) * picture.view.interval) &&
-  (f === undefined || f.otherDays < familyDays) &&
-  isSharp(picture, e) &&
-  isFlat(picture, e);
-
-/** Whether most of an excursion's depth came over so many rows or more: more than one sample stands between. */
-const growsOver = (picture: Unsorted, e: Excursion, rows: number): boolean =>
-  climbsIn(picture, e).some((c) => c.rows >= rows && c.lost > 0.5 * e.bottom);
 
 /**
  * Deep samples from which the evenness of a dip can be told, unevenness under which it is even, and how many times as
@@ -371,38 +215,3 @@ function isSteadiest(e: Excursion, f: Family | undefined): boolean {
   const even = told.filter(({ unevenness }) => unevenness <= most).length;
   return told.length >= familyDays && even < familyDays;
 }
-
-/** Longest edge of an object [ms]: two seconds, and what the jitter of the samples about them may add. */
-const fastEdge = (interval: number): number => 2000 + Math.min(200, 0.2 * interval);
-
-/** The climbs that end within an excursion. */
-export const climbsIn = ({ climbs, view }: Unsorted, e: Excursion): Climb[] =>
-  climbs.filter(
-    (c) =>
-      c.to >= e.from &&
-      c.from <= e.to &&
-      c.to <= e.to + 2 &&
-      c.rows >= 2 &&
-      c.time > Math.max(fastEdge(view.interval), 1.2 * view.interval),
-  );
-
-/** The greatest climb that ends within an excursion. */
-export function climbIn(picture: Unsorted, e: Excursion): Climb | undefined {
-  let best: Climb | undefined;
-  for (const c of climbsIn(picture, e)) if (best === undefined || c.lost > best.lost) best = c;
-  return best;
-}
-
-/** Times the greatest of its growths that an excursion may be deep: puffs run into one another and add up. Own choice. */
-const addsUp = 2;
-
-/** Whether an excursion is made of growths that all have their like on other days. */
-function growsAsUsual(picture: Unsorted, e: Excursion): boolean {
-  const climbs = climbsIn(picture, e).filter((c) => picture.leavingClimbs.has(c));
-  const most = Math.max(0, ...climbs.map((c) => c.lost));
-  return most > 0 && e.depth <= addsUp * most && climbs.every((c) => picture.usualClimbs.has(c));
-}
-
-/** Growths within an excursion that have no like on other days, however usual it is itself: smoke may come amid mist or dust. */
-export const unusualClimbs = (picture: Unsorted, e: Excursion): Climb[] =>
-  climbsIn(picture, e).filter((c) => picture.leavingClimbs.has(c) && !picture.usualClimbs.has(c));

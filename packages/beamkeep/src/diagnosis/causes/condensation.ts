@@ -4,8 +4,8 @@ import type { Cause } from '../cause.js';
 import type { Excursion } from '../excursions.js';
 import { solarHour } from '../families.js';
 import type { Picture } from '../picture.js';
-import { swayAt } from '../sorting.js';
 import { spells } from '../spells.js';
+import { swayAt } from '../swayAt.js';
 import { clockTime, counted, evidence, logistic, percent } from '../wording.js';
 import { agreement, daysOf, episodesOf, recent } from './recurring.js';
 

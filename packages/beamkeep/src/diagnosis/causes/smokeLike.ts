@@ -3,9 +3,9 @@ import { smokeGrowth } from '../../numbers/index.js';
 import { rollingMedian } from '../../statistics/index.js';
 import type { Cause, Claim } from '../cause.js';
 import type { Climb } from '../climb.js';
+import { climbIn, climbsIn, unusualClimbs } from '../climbsWithin.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
-import { climbIn, climbsIn, unusualClimbs } from '../sorting.js';
 import { evidence, logistic, percent, spell } from '../wording.js';
 
 /**

@@ -1,0 +1,61 @@
+import { hour } from '../columns/index.js';
+import { climbsIn, fastEdge } from './climbsWithin.js';
+import type { Excursion } from './excursions.js';
+import { type Family, familyDays } from './families.js';
+import type { Unsorted } from './picture.js';
+import { swayAt } from './swayAt.js';
+
+/*
+ * What comes at once and goes at once, flat between: an object in the path, or a knock that is put right. Smoke does
+ * neither.
+ */
+
+/** Least light that an object takes, of itself and where few samples show it, and as a share of a sway. Own choice. */
+const object = { least: 0.08, leastOfFew: 0.15, ofSway: 0.35 };
+
+/** Fast in, flat, fast out: an object. */
+export const isBlock = (picture: Unsorted, e: Excursion): boolean =>
+  e.bottom >= (e.deepSamples <= 2 ? object.leastOfFew : object.least) &&
+  e.bottom >= object.ofSway * swayAt(picture, e) &&
+  isSharp(picture, e) &&
+  (e.deepSamples <= 3 || isFlat(picture, e));
+
+/** Whether an excursion comes at once and goes at once. */
+function isSharp(picture: Unsorted, e: Excursion): boolean {
+  const { view } = picture;
+  const fast = fastEdge(view.interval);
+  // A sample that is a mean over its interval stands halfway on an edge: two rows, if the bottom is flat.
+  const averaged = view.interval > 2000 && e.unevenness <= unevenBy(picture, e, 0.06) && !growsOver(picture, e, 3);
+  const rows = averaged ? 2 : 1;
+  // What has not left yet shows but one edge: there a sample between is growth that may be smoke.
+  const fastIn = e.onsetRows <= (e.open ? 1 : rows) || e.onset <= fast;
+  const fastOut = e.recoveryRows <= rows || e.recovery <= fast || e.open;
+  return fastIn && fastOut;
+}
+
+const isFlat = (picture: Unsorted, e: Excursion): boolean => e.unevenness <= unevenBy(picture, e, 0.15);
+
+/** Unevenness of a flat bottom: a share of its depth, or what noise leaves. */
+const unevenBy = ({ view }: Unsorted, e: Excursion, share: number): number =>
+  Math.max(share, (3 * view.sampleNoise) / e.bottom);
+
+/**
+ * Most light that a knock which is put right again takes, the shortest that it stands [ms], how many times as long as its
+ * edges, and spreads of single samples that it must pass. What takes so little so evenly for hours is no object in the path as a rule, and smoke neither comes nor goes
+ * at once. Common practice, no source; the figures are an own choice.
+ */
+const nudge = { most: 0.2, stands: hour, edges: 20, spreads: 8 };
+
+/** A slight loss at once that stands for hours and is gone at once, on this day alone: knocked, and put right. */
+export const isNudge = (picture: Unsorted, e: Excursion, f: Family | undefined): boolean =>
+  !e.open &&
+  e.bottom < nudge.most &&
+  e.bottom > Math.max(picture.slowLimit, nudge.spreads * picture.view.sampleNoise) &&
+  e.end - e.start >= Math.max(nudge.stands, nudge.edges * (e.onsetRows + e.recoveryRows) * picture.view.interval) &&
+  (f === undefined || f.otherDays < familyDays) &&
+  isSharp(picture, e) &&
+  isFlat(picture, e);
+
+/** Whether most of an excursion's depth came over so many rows or more: more than one sample stands between. */
+const growsOver = (picture: Unsorted, e: Excursion, rows: number): boolean =>
+  climbsIn(picture, e).some((c) => c.rows >= rows && c.lost > 0.5 * e.bottom);

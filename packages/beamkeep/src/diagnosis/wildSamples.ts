@@ -1,0 +1,105 @@
+import { hour } from '../columns/index.js';
+import { robustSpread } from '../statistics/index.js';
+import type { Climb } from './climb.js';
+import { overRows } from './climbs.js';
+import { climbIn } from './climbsWithin.js';
+import type { Excursion } from './excursions.js';
+import type { Unsorted } from './picture.js';
+import { noiseBefore } from './roughness.js';
+
+/*
+ * Whether an excursion is no more than wild samples: noise that reaches so far, goes both ways, or flickers. What grew
+ * clearly beyond the noise before it and stays is none, unless it flickers.
+ */
+
+/** A few uneven samples no deeper than the noise about them reaches, or as far above the level as below: noise. */
+export function isNoise(picture: Unsorted, e: Excursion): boolean {
+  const { view, raised } = picture;
+  const sigma = (raised[(e.from + e.to) >> 1] as number) * view.sampleNoise;
+  if (sigma > 1.5 * view.sampleNoise && isCalm(picture, e)) return flickers(picture, e);
+  // What climbed, clearly beyond the noise, is no few wild samples however it dithers, or however soon it is gone.
+  const climb = climbIn(picture, e);
+  const few = (e.deepSamples < 6 && (climb?.rows ?? 0) < overRows) || (e.unevenness > 0.5 && climb === undefined);
+  if (climb !== undefined && standsOff(picture, climb)) return flickers(picture, e);
+  if (few && e.depth < (sigma > 1.5 * view.sampleNoise ? 5 : 8) * sigma) return true;
+  if (sigma > 1.5 * view.sampleNoise) return few || (e.depth < 5 * sigma && !isSustained(picture, e, sigma));
+  if (few && (e.unevenness > 0.3 || e.deepSamples <= 3) && bothWays(picture, e)) return true;
+  return flickers(picture, e);
+}
+
+/** Samples after a growth that must all be off by this share of it, and spreads before it that it must pass. Own choice. */
+const staysOff = { samples: 12, share: 0.25, spreads: 8 };
+
+/**
+ * Whether what grew out of calm samples keeps away from the level before, however it dithers: smoke hangs, while noise and
+ * a shake come back to the usual level between samples.
+ */
+function standsOff({ view, parts, rough }: Unsorted, { from, to, rise, lost }: Climb): boolean {
+  const before = noiseBefore(rough, from);
+  if (before === undefined || lost < staysOff.spreads * Math.max(before, view.quantum)) return false;
+  const base = parts.offCycle[from] as number;
+  const after = parts.offCycle.subarray(to, to + staysOff.samples);
+  return after.length === staysOff.samples && after.every((loss) => loss - base > staysOff.share * rise);
+}
+
+/** Deep samples of an excursion from which its own spread can be told, and spreads that it must then be deep. Own choice. */
+const calm = { samples: 6, depth: 12 };
+
+/** Whether the samples of an excursion lie close together, however rough those about it are: noise has paused, light is lost. */
+function isCalm({ depth, view }: Unsorted, e: Excursion): boolean {
+  if (e.deepSamples < calm.samples || e.to - e.from < calm.samples) return false;
+  // Second differences, of which a slope makes nothing: of independent samples they have six times the variance.
+  const bends = new Float64Array(e.to - e.from - 1);
+  for (let i = 0; i < bends.length; i++) {
+    const at = e.from + i;
+    bends[i] = (depth[at] as number) - 2 * (depth[at + 1] as number) + (depth[at + 2] as number);
+  }
+  return e.depth > (calm.depth * robustSpread(bends, view.quantum)) / Math.sqrt(6);
+}
+
+/** Spreads of a mean of its deep samples that an excursion must pass, to be more than noise that stays to one side by chance. */
+const sustainedBy = 8;
+
+/** Whether so many samples of an excursion stand off, and to one side alone, that noise does not make it. */
+const isSustained = (picture: Unsorted, e: Excursion, sigma: number): boolean =>
+  e.bottom * Math.sqrt(e.deepSamples) > sustainedBy * sigma && !bothWays(picture, e);
+
+/** Shortest time that smoke comes and goes in [ms]; what does so again and again within it shakes. */
+const flickering = 30_000;
+/**
+ * What comes again and again at any pace, all of one size: a swing. So many alike within so many lengths on either side
+ * and half a day, of depths within this factor. Own choice.
+ */
+const swings = { alike: 8, lengths: 12, longest: 12 * hour, depth: 1.35 };
+/** Excursions that are looked at on either side. */
+const looks = 32;
+
+/** Whether two lengths lie within a factor of each other, give or take the interval between samples. */
+const isWithin = (a: number, b: number, factor: number, interval: number): boolean =>
+  a < factor * b + interval && b < factor * a + interval;
+
+/** Whether an excursion is one of many alike that follow one another. */
+function flickers({ excursions, view }: Unsorted, e: Excursion): boolean {
+  const long = e.end - e.start;
+  const at = excursions.indexOf(e);
+  const reach = Math.min(swings.longest, swings.lengths * (long + view.interval));
+  let quick = 0;
+  let steady = 0;
+  for (let k = Math.max(0, at - looks); k <= Math.min(excursions.length - 1, at + looks); k++) {
+    const o = excursions[k] as Excursion;
+    if (k === at || o.sign !== e.sign) continue;
+    const depth = Math.max(o.depth / e.depth, e.depth / o.depth);
+    const apart = Math.abs(o.start - e.start);
+    if (apart <= 10 * flickering && depth < 2 && o.end - o.start < 4 * long + 1000) quick++;
+    if (apart <= reach && depth < swings.depth && isWithin(o.end - o.start, long, 3, view.interval)) steady++;
+  }
+  return (long <= flickering && quick >= 5) || steady >= swings.alike;
+}
+
+/** Whether the level stands about as far off on the other side within some samples of an excursion. */
+function bothWays({ excursions, view }: Unsorted, e: Excursion): boolean {
+  const reach = Math.max(e.end - e.start, (e.deepSamples <= 3 ? 60 : 10) * view.interval);
+  return excursions.some(
+    (o) => o.sign !== e.sign && o.end >= e.start - reach && o.start <= e.end + reach && o.depth > 0.4 * e.depth,
+  );
+}
