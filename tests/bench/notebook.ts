@@ -43,7 +43,7 @@ function command(): number {
 async function shown(page: Page): Promise<number> {
   await page.locator('.finding').first().waitFor();
   await page.locator('main[aria-busy="false"]').waitFor();
-  await page.waitForTimeout(3000);
+  await page.waitForTimeout(10_000); // what the demo's cells ask for is answered by then
   await page.evaluate(`
     addEventListener('change', () => { window.dropped ??= performance.now(); }, true);
     new MutationObserver(() => {

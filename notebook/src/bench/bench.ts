@@ -191,6 +191,7 @@ const bench = {
     events: SmallFile | null,
     tell: (progress: Progress) => void,
   ): Promise<Reading> {
+    held = undefined;
     const began = performance.now();
     const site = parseSite(siteFile.text, siteFile.name);
     const files = await Promise.all(given.map(plainFile));

@@ -84,9 +84,13 @@ function newDesk(cell: string): Desk {
   /** Counts the readings, so that the answer of one that was given up is not taken for that of the next. */
   let turn = 0;
 
-  function clear(): number {
+  /** Ends the worker. */
+  function end(): void {
     open?.close();
     open = undefined;
+  }
+
+  function clear(): number {
     window.value = null;
     cursor.value = null;
     asked.value = null;
@@ -97,9 +101,14 @@ function newDesk(cell: string): Desk {
   }
 
   async function start(settings: Settings['log']): Promise<void> {
+    const { is } = state.value;
+    const warm = is === 'read' || is === 'unsited' ? open?.next() : undefined;
+    if (!warm) end();
+    open = warm;
     const mine = clear();
     const { log, site, events } = settings;
     if (log.from === 'nothing') {
+      end();
       state.value = { is: 'nothing' };
       return;
     }
@@ -115,8 +124,7 @@ function newDesk(cell: string): Desk {
       else await read(mine, files, sited, listed);
     } catch (error) {
       if (mine !== turn) return;
-      open?.close();
-      open = undefined;
+      end();
       state.value = failure(error);
     }
   }
@@ -127,7 +135,7 @@ function newDesk(cell: string): Desk {
     site: SmallFile,
     events: SmallFile | null,
   ): Promise<void> {
-    const here = openBench();
+    const here = open ?? openBench();
     open = here;
     const tell = (progress: Progress): void => {
       if (mine === turn && state.value.is === 'reading') state.value = { is: 'reading', progress };
@@ -171,10 +179,12 @@ function newDesk(cell: string): Desk {
     },
     stop() {
       if (state.value.is !== 'reading') return;
+      end();
       clear();
       state.value = { is: 'stopped' };
     },
     close() {
+      end();
       clear();
       followed = undefined;
       state.value = { is: 'nothing' };
