@@ -37,7 +37,7 @@ describe('for everyone', () => {
     await close();
   }, 240_000);
 
-  it('axe finds nothing in any kind of cell, light or dark, and every plot has a sentence', async () => {
+  it('axe finds nothing in any kind of cell, light or dark, every plot has a sentence, and none is too wide', async () => {
     const { page, close } = await openSmall(here);
     const kinds = await everyKind(page);
     expect(kinds.length).toBeGreaterThan(10);
@@ -48,6 +48,8 @@ describe('for everyone', () => {
     await page.emulateMedia({ colorScheme: 'dark' });
     expect(await violations(page)).toEqual([]);
     expect((await sentences(page)).filter(({ length }) => length <= 20)).toEqual([]);
+    await page.setViewportSize({ width: 320, height: 900 });
+    await sideways(page).toBeLessThanOrEqual(320);
     await close();
   }, 240_000);
 
