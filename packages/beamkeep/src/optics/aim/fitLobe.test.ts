@@ -196,14 +196,22 @@ describe('doubts about a scan', () => {
     expect(kinds(fit)).toContain('noisy');
     expect(fit.stray).toBeUndefined();
   });
-  it('a dip is no lobe: what is found stands above the floor', () => {
+  it.each([0.12, 0])('a dip about %f is no lobe: what is found stands above the floor, and is doubted', (centre) => {
     const fit = fitLobe(
       wide,
-      lobeLevel(lobe(), [wide]).map((value) => 100 - value),
+      lobeLevel(lobe({ centre: [centre] }), [wide]).map((value) => 100 - value),
     );
     expect(fit.peak.value).toBeGreaterThan(0);
     expect(kinds(fit)).toContain('noisy');
   });
+  it.each([
+    ['dips alone', [0, 1, 1, 0, 1, 1, 1]],
+    ['a lobe without end', [2, 2, 0, 2, 2, 1, 2]],
+  ])('seven readings that show %s are doubted', (_, levels) =>
+    expect(kinds(fitLobe(Float64Array.from(levels.keys()), Float64Array.from(levels)))).toEqual(
+      expect.arrayContaining(['few-points', 'noisy']),
+    ),
+  );
   it('readings that scatter', () => expect(kinds(fitLobe(wide, scan(lobe(), wide, 16, noise)))).toContain('noisy'));
 });
 
@@ -219,9 +227,11 @@ describe('limits and shapes of few readings', () => {
     const wider = fitLobe(eight, scan(lobe(), eight, 1, normalNoise(118)), { confidence: 0.99 });
     expect(reach(wider.peak) / error(0)).toBeCloseTo(4.604, 3);
   });
-  it('seven readings can ask for no other shape than a Gaussian', () => {
+  it('seven readings or fewer can ask for no other shape than a Gaussian: five numbers and the spread take six', () => {
     const flat = (count: number) => fitLobe(some(count), lobeLevel(lobe({ power: 5 }), [some(count)]));
-    expect(flat(7)).toMatchObject({ shape: 'gaussian', informationGain: Number.NEGATIVE_INFINITY });
+    for (const count of [5, 6, 7])
+      expect(flat(count)).toMatchObject({ shape: 'gaussian', informationGain: Number.NEGATIVE_INFINITY });
+    expect(flat(8).informationGain).toBeGreaterThan(Number.NEGATIVE_INFINITY);
     expect(flat(24).shape).toBe('super-gaussian');
   });
   it('the covariance is that of the main lobe alone', () => {
@@ -248,6 +258,22 @@ describe('a top that is cut off', () => {
   it('matters from 2 % of the peak on', () => {
     expect(cut(wide, 0.8, 0.1, 97.5)).toEqual({ readings: 3, seen: true });
     expect(cut(wide, 0.8, 0.1, 98.5)).toEqual({ readings: 3, seen: false });
+  });
+  it('has no say: the sides alone tell the lobe, and how much is lost', () => {
+    const tops = lobeLevel(lobe(), [wide]).map((value) => Math.min(value, 70));
+    const fit = fitLobe(wide, tops);
+    expect(fit).toMatchObject({
+      shape: 'gaussian',
+      peak: { value: expect.closeTo(100, 6) },
+      axes: [{ centre: { value: expect.closeTo(0.12, 6) }, halfAngle: { value: expect.closeTo(0.5, 6) } }],
+      flags: [{ kind: 'clipped', size: expect.closeTo(0.3, 6) }],
+      n: tops.filter((value) => value < 70).length,
+    });
+  });
+  it('in coarse steps is what lies within half a step of the highest', () => {
+    const tops = lobeLevel(lobe(), [wide]).map((value, row) => (value > 80 ? 80 - (row % 2) * 0.4 : value));
+    expect(kinds(fitLobe(wide, tops, { quantum: 1 }))).toContain('clipped');
+    expect(fitLobe(wide, tops, { quantum: 1 }).n).toBe(tops.filter((value) => value < 79.5).length);
   });
   it('shows in three readings or more: two that are alike may be chance', () => {
     const coarse = degrees(-1.53, 1.47, 0.3);

@@ -1,5 +1,5 @@
 import { UsageError } from '../../columns/index.js';
-import { nonlinearFit, type RobustNonlinearFit, robustNonlinearFit, studentQuantile } from '../../statistics/index.js';
+import { type RobustNonlinearFit, robustNonlinearFit, studentQuantile } from '../../statistics/index.js';
 import type { Estimate } from '../estimate.js';
 import { type Angles, type Lobe, lobeLevel, offPeak, packed, unpacked } from './lobeModel.js';
 import { type ScanFlag, scanFlags } from './scanFlags.js';
@@ -70,7 +70,9 @@ const clippedReadings = 3;
  * @throws UsageError for fewer readings than the lobe has numbers
  *
  * Robust: wild readings and a stray reflection over up to a third of the scan do not bend the lobe, but are flagged.
- * Limits take the readings as independent.
+ * Limits take the readings as independent. A stray reflection that is nearer to the peak than about one and a half
+ * half-angles, or more than three times as wide as the lobe, may melt into it: the centre then lies between the two, and
+ * where the readings scatter no flag need say so. Only a scan with the reflector covered shows such light.
  * Sources: Gaussian lobe, see `lobeLoss`; Hurvich and Tsai, Biometrika 76, 297-307, 1989, for the criterion (from memory).
  * @example fitLobe(degrees, counts).axes[0]?.centre // { value: 0.12, low: 0.10, high: 0.14 }
  */
@@ -110,27 +112,25 @@ function fitted(columns: Angles, levels: Float64Array, options: LobeOptions): Lo
       `fitLobe: ${rows.length} readings; a lobe over ${axes} axis needs more than ${least}: scan finer`,
     );
   }
-  const angles = columns.map((column) => Float64Array.from(rows, (row) => column[row] as number));
-  const level = Float64Array.from(rows, (row) => levels[row] as number);
+  const whole = scanOf(columns, levels, rows);
   const leastSpread = quantum / Math.sqrt(12);
 
-  const whole = bestFit(angles, level, leastSpread);
-  const clipped = clippedRows(angles, level, quantum, leastSpread, whole);
-  const weights = level.map((_, row) => (clipped.includes(row) ? 0 : 1));
-  const gaussian = clipped.length > 0 ? bestFit(angles, level, leastSpread, weights) : whole;
+  const first = bestFit(whole, leastSpread);
+  const cut = cutLevel(whole, quantum, leastSpread, first);
+  const scan = cut === undefined ? whole : below(cut - quantum / 2, whole);
+  const gaussian = cut === undefined ? first : bestFit(scan, leastSpread);
+  const { angles, level } = scan;
   const start = unpacked(gaussian.parameters, axes);
-  const free = robustNonlinearFit(
-    prediction(angles),
-    level,
-    packed(start, true),
-    fitOptions(start, true, leastSpread, weights),
-  );
-  const two = withStrayLobe(gaussian, angles, level, fitOptions(start, false, leastSpread, weights));
+  const free = robustNonlinearFit(prediction(angles), level, packed(start, true), fitOptions(start, true, leastSpread));
+  const two = withStrayLobe(gaussian, angles, level, fitOptions(start, false, leastSpread));
   const spread = Math.min(gaussian.residualSpread, free.residualSpread, two?.fit.residualSpread ?? Infinity);
   const plain = criterion(gaussian, spread);
-  const informationGain = free.converged ? plain - criterion(free, spread) : Number.NEGATIVE_INFINITY;
-  const strayGain = two ? plain - criterion(two.fit, spread) : Number.NEGATIVE_INFINITY;
-  const stray = strayGain > Math.max(leastStrayGain, informationGain) ? two?.stray : undefined;
+  const gain = (other: RobustNonlinearFit | undefined) => {
+    const cost = other?.converged ? criterion(other, spread) : Number.POSITIVE_INFINITY;
+    return cost === Number.POSITIVE_INFINITY ? -cost : plain - cost; // too few readings: both would be endless
+  };
+  const informationGain = gain(free);
+  const stray = gain(two?.fit) > Math.max(leastStrayGain, informationGain) ? two?.stray : undefined;
   const asked = stray === undefined && informationGain > leastGain;
   const fit = stray !== undefined && two ? two.fit : asked ? free : gaussian;
   const numbers = asked ? least + 1 : least;
@@ -162,22 +162,34 @@ function fitted(columns: Angles, levels: Float64Array, options: LobeOptions): Lo
     informationGain,
     converged: fit.converged,
     confidence,
-    flags: scanFlags({ lobe, fit, angles, level, clipped, covered, centreError, floorError: error(1), stray }),
+    flags: scanFlags({ lobe, fit, angles, level, cut, covered, centreError, floorError: error(1), stray }),
   };
 }
 
-/** The best of the Gaussian fits from every start. */
-function bestFit(angles: Angles, level: Float64Array, leastSpread: number, weights?: Float64Array): RobustNonlinearFit {
-  const fits: RobustNonlinearFit[] = [];
-  const bottoms: number[] = [];
-  for (const start of startingLobes(angles, level)) {
-    const options = fitOptions(start, false, leastSpread, weights);
-    const plain = nonlinearFit(prediction(angles), level, packed(start, false), options);
-    // starts that run down to the same bottom need no second robust fit
-    if (bottoms.some((bottom) => Math.abs(bottom - plain.residualSquares) <= 1e-6 * bottom)) continue;
-    bottoms.push(plain.residualSquares);
-    fits.push(robustNonlinearFit(prediction(angles), level, [...plain.parameters], options));
-  }
+/** Readings of a scan, none missing. */
+interface Scan {
+  readonly angles: Angles;
+  readonly level: Float64Array;
+}
+
+const scanOf = (columns: Angles, levels: Float64Array, rows: readonly number[]): Scan => ({
+  angles: columns.map((column) => Float64Array.from(rows, (row) => column[row] as number)),
+  level: Float64Array.from(rows, (row) => levels[row] as number),
+});
+
+/** What of a scan was read below a level. */
+const below = (cut: number, { angles, level }: Scan): Scan =>
+  scanOf(
+    angles,
+    level,
+    Array.from(level.keys()).filter((row) => (level[row] as number) < cut),
+  );
+
+/** The best of the Gaussian fits from every start; one that stands above the floor, if any does. */
+function bestFit({ angles, level }: Scan, leastSpread: number): RobustNonlinearFit {
+  const fits = startingLobes(angles, level).map((start) =>
+    robustNonlinearFit(prediction(angles), level, packed(start, false), fitOptions(start, false, leastSpread)),
+  );
   const spread = Math.min(...fits.map((fit) => fit.residualSpread));
   const sound = fits.filter((fit) => (fit.parameters[0] as number) > 0);
   return (sound.length > 0 ? sound : fits).reduce((best, fit) =>
@@ -189,50 +201,43 @@ function bestFit(angles: Angles, level: Float64Array, leastSpread: number, weigh
 const prediction = (angles: Angles) => (parameters: Float64Array) =>
   lobeLevel(unpacked(parameters, angles.length), angles);
 
-/** Options of a fit: usual sizes of the parameters, and weights where some rows are left out. */
-const fitOptions = (start: Lobe, powerFree: boolean, leastSpread: number, weights?: Float64Array) => ({
+/** Options of a fit: usual sizes of the parameters. */
+const fitOptions = (start: Lobe, powerFree: boolean, leastSpread: number) => ({
   leastSpread,
   typical: packed({ ...start, centre: start.halfAngle, floor: start.peak }, powerFree).map((size) => size || 1),
-  ...(weights ? { weights } : {}),
 });
 
 /** Twice the biweight's cost of what a fit leaves, in spreads: the robust stand-in for the sum of squares. */
-function distrust({ residuals, trust }: RobustNonlinearFit, spread: number): number {
+function distrust({ residuals }: RobustNonlinearFit, spread: number): number {
   const reach = 4.685;
-  return residuals.reduce((sum, residual, row) => {
-    if (Number.isNaN(residual) || trust[row] === undefined) return sum;
+  return residuals.reduce((sum, residual) => {
     const share = Math.min((residual / (reach * spread)) ** 2, 1);
     return sum + (reach ** 2 / 3) * (1 - (1 - share) ** 3);
   }, 0);
 }
 
-/** Corrected information criterion of a fit, in spreads that all fits compared share. */
+/** Corrected information criterion of a fit, in spreads that all fits compared share; endless for too few readings. */
 function criterion(fit: RobustNonlinearFit, spread: number): number {
   const k = fit.parameters.length + 1; // the spread is a number, too
-  const correction = fit.n > k + 1 ? (2 * k * (k + 1)) / (fit.n - k - 1) : Number.POSITIVE_INFINITY;
-  return distrust(fit, spread) + 2 * k + correction;
+  return distrust(fit, spread) + 2 * k + (2 * k * (k + 1)) / Math.max(fit.n - k - 1, 0);
 }
 
 /**
- * Rows of a top that is cut off: three or more that share the very highest level, over more of the lobe than a free top
- * could hold level.
+ * Level of a top that is cut off: three or more readings share the very highest level, over more of the lobe than a free
+ * top could hold level.
+ *
+ * @returns undefined where the top is free
  */
-function clippedRows(
-  angles: Angles,
-  level: Float64Array,
-  quantum: number,
-  leastSpread: number,
-  whole: RobustNonlinearFit,
-): number[] {
+function cutLevel(scan: Scan, quantum: number, leastSpread: number, whole: RobustNonlinearFit): number | undefined {
+  const { angles, level } = scan;
   const highest = level.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY);
-  const rows = Array.from(level.keys()).filter((row) => (level[row] as number) >= highest - quantum / 2);
-  const others = level.length - rows.length;
-  if (rows.length < clippedReadings || others <= whole.parameters.length) return [];
-  const weights = level.map((_, row) => (rows.includes(row) ? 0 : 1));
-  const free = bestFit(angles, level, leastSpread, weights);
+  const top = Array.from(level.keys()).filter((row) => (level[row] as number) >= highest - quantum / 2);
+  const rest = below(highest - quantum / 2, scan);
+  if (top.length < clippedReadings || rest.level.length <= whole.parameters.length) return undefined;
+  const free = bestFit(rest, leastSpread);
   const lobe = unpacked(free.parameters, angles.length);
   const margin = Math.max(3 * free.residualSpread, 2 * quantum, 0.02 * lobe.peak);
   const off = offPeak(lobe, angles);
-  const within = rows.every((row) => (off[row] as number) < 1);
-  return within && lobe.peak + lobe.floor > highest + margin ? rows : [];
+  const within = top.every((row) => (off[row] as number) < 1);
+  return within && lobe.peak + lobe.floor > highest + margin ? highest : undefined;
 }

@@ -30,7 +30,7 @@ function flags({ above = {}, spread = 0.5, n = 33, parameters = 4, ...more }: Ca
   } as unknown as RobustNonlinearFit;
   return scanFlags({
     lobe,
-    clipped: [],
+    cut: undefined,
     covered: 0,
     centreError: [0.01],
     floorError: 0.1,
@@ -71,9 +71,8 @@ describe('scanFlags: the scan as a whole', () => {
     ]);
   });
   it('a top that is cut off: how far the true peak stands above it', () => {
-    const [flag] = flags({ clipped: [rowAt(0.5)], lobe: { ...lobe, floor: 10 } });
-    // A quarter of a half-angle squared less: 100 x 2^(-1/4) of 100 are left
-    expect(flag).toMatchObject({ kind: 'clipped', at: [1], size: expect.closeTo(1 - 2 ** -0.25, 9) });
+    const [flag] = flags({ cut: 94, lobe: { ...lobe, floor: 10 } });
+    expect(flag).toMatchObject({ kind: 'clipped', at: [1], size: expect.closeTo(0.16, 9) }); // 16 of 100 are lost
   });
   it('a floor that is 3 % of the peak above the covered reading, and sure of it', () => {
     const floor = (value: number, covered = 0, floorError = 0.1) =>
@@ -97,7 +96,7 @@ describe('scanFlags: the scan as a whole', () => {
     expect(
       kinds({
         n: 3,
-        clipped: [16],
+        cut: 95,
         lobe: { ...lobe, floor: 10 },
         spread: 11,
         stray: { share: 0.2, at: [3], ownPeak: true },
@@ -179,7 +178,7 @@ describe('scanFlags over two axes', () => {
       fit,
       angles: [pan, tilt],
       level: level.map((value, k) => value + (residuals[k] as number)),
-      clipped: [],
+      cut: undefined,
       covered: 0,
       centreError: [0.01, 0.01],
       floorError: 0.1,

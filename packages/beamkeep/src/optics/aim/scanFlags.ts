@@ -56,8 +56,8 @@ export interface ScanEvidence {
   readonly fit: RobustNonlinearFit;
   readonly angles: Angles;
   readonly level: Float64Array;
-  /** Rows found to be cut off. */
-  readonly clipped: readonly number[];
+  /** Level at which the top is cut off [unit of the levels]; no row stands at it. */
+  readonly cut: number | undefined;
   /** Level with the far end covered [unit of the levels]. */
   readonly covered: number;
   /** Standard error of each centre [half-angles], and of the floor [unit of the levels]. */
@@ -94,11 +94,8 @@ function notCrossed({ lobe, angles }: ScanEvidence): ScanFlag[] {
   return open ? [{ kind: 'peak-not-crossed', at: lobe.centre, size: 1 }] : [];
 }
 
-function clippedTop({ lobe, clipped, level }: ScanEvidence): ScanFlag[] {
-  const [row] = clipped;
-  if (row === undefined) return [];
-  return [{ kind: 'clipped', at: lobe.centre, size: (lobe.floor + lobe.peak - (level[row] as number)) / lobe.peak }];
-}
+const clippedTop = ({ lobe, cut }: ScanEvidence): ScanFlag[] =>
+  cut === undefined ? [] : [{ kind: 'clipped', at: lobe.centre, size: (lobe.floor + lobe.peak - cut) / lobe.peak }];
 
 function raisedFloor({ lobe, covered, floorError }: ScanEvidence): ScanFlag[] {
   const above = lobe.floor - covered;
@@ -107,9 +104,9 @@ function raisedFloor({ lobe, covered, floorError }: ScanEvidence): ScanFlag[] {
 }
 
 function noisy({ lobe, fit, centreError }: ScanEvidence): ScanFlag[] {
-  const share = fit.residualSpread / lobe.peak;
-  const inDoubt = share > noisyShare || centreError.some((error) => !(error <= noisyShare));
-  return inDoubt ? [{ kind: 'noisy', size: share }] : [];
+  const scatters = fit.residualSpread > noisyShare * lobe.peak; // a dip is no peak, whatever it is worth
+  const inDoubt = scatters || centreError.some((error) => !(error <= noisyShare));
+  return inDoubt ? [{ kind: 'noisy', size: fit.residualSpread / lobe.peak }] : [];
 }
 
 /** Second peaks and shoulders: the lobe that was fitted, and rows that stand above all lobes; at most three places. */

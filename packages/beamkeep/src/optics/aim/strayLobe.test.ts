@@ -48,6 +48,32 @@ describe('a weaker lobe beside the main one', () => {
     expect(fitWith({ peak: 2.5, centre: [1.3], halfAngle: [0.2] }).stray?.share).toBeCloseTo(0.025, 3);
     expect(fitWith({ peak: 1.5, centre: [1.3], halfAngle: [0.2] }).stray).toBeUndefined();
   });
+  it('law: up to three times as wide as the main lobe it is told from it, and bends nothing', () => {
+    const of = (from: number, to: number) => fc.double({ min: from, max: to, noNaN: true });
+    fc.assert(
+      fc.property(of(1.5, 2.9), of(0.1, 0.5), of(1.6, 2.2), (ratio, share, off) => {
+        const centre = 0.12 + 0.5 * off;
+        const { stray, axes, flags } = fitWith({ peak: 100 * share, halfAngle: [0.5 * ratio], centre: [centre] });
+        expect(stray).toMatchObject({ share: expect.closeTo(share, 3), at: [expect.closeTo(centre, 3)] });
+        expect(axes[0]?.centre.value).toBeCloseTo(0.12, 4);
+        expect(flags.map(({ kind }) => kind)).toContain('shoulder');
+      }),
+      { seed: 122, numRuns: 15 },
+    );
+  });
+  it.each([4, 6, 9])('%i times as wide, or without end, it is a raised floor', (ratio) => {
+    const { stray, flags } = fitWith({ peak: 20, halfAngle: [0.5 * ratio], centre: [0.87] });
+    expect(stray).toBeUndefined();
+    expect(flags.map(({ kind }) => kind)).toContain('raised-floor');
+  });
+  it('nearer than can be told in noise, the centre lies between the two', () => {
+    const noise = normalNoise(123);
+    for (let scan = 0; scan < 4; scan++) {
+      const { axes } = fitWith({ peak: 30, centre: [0.5], halfAngle: [0.5] }, 3, noise);
+      expect(axes[0]?.centre.value).toBeGreaterThan(0.12);
+      expect(axes[0]?.centre.value).toBeLessThan(0.5);
+    }
+  });
   it('two lobes about one middle are the shape of one lobe', () =>
     expect(fitWith({ peak: 30, centre: [0.12], halfAngle: [0.25] }).stray).toBeUndefined());
   it('a spike of one reading is none', () =>
@@ -124,7 +150,7 @@ describe('a weaker lobe beside the main one', () => {
     expect(believed(20)).toBe(5);
     expect(believed(3)).toBeLessThanOrEqual(1); // an error is about 1 % of the peak
   });
-  it('needs readings enough: nine over one axis', () => {
+  it('needs more readings than its seven numbers and the spread take: ten over one axis', () => {
     const of = (count: number) => {
       const few = Float64Array.from({ length: count }, (_, k) => -0.8 + (2.8 * k) / (count - 1));
       const stray = lobeLevel({ ...main, peak: 60, centre: [1.4], halfAngle: [0.3] }, [few]);
@@ -133,7 +159,8 @@ describe('a weaker lobe beside the main one', () => {
         lobeLevel(main, [few]).map((value, row) => value + (stray[row] as number)),
       ).stray;
     };
-    expect(of(8)).toBeUndefined();
+    for (const count of [8, 9]) expect(of(count)).toBeUndefined();
+    expect(of(12)).toMatchObject({ share: expect.closeTo(0.6, 2), at: [expect.closeTo(1.4, 2)] });
     expect(of(15)).toMatchObject({ at: [expect.closeTo(1.4, 2)] });
   });
   it('is found beside a lobe whose top is cut off', () => {

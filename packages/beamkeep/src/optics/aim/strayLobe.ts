@@ -32,10 +32,8 @@ const nearest = 0.6;
 /** Least height that matters, over the main peak; and least certainty, in standard errors. */
 const leastShare = 0.02;
 const leastCertainty = 4;
-/** What a first look must promise before the two lobes are fitted in earnest [rows times logarithm of the squares]. */
-const leastPromise = 8;
 /** Widths between which a lobe may be, over the main one's: less is a spike, more is a floor. */
-const widths = [0.15, 1.5] as const;
+const widths = [0.15, 3] as const;
 
 /**
  * The best fit with a stray lobe beside the main one; undefined where none stands up.
@@ -52,7 +50,6 @@ export function withStrayLobe(
 ): StrayFit | undefined {
   const axes = angles.length;
   const own = 2 + 2 * axes;
-  if (level.length < own + axes + 4) return undefined;
   const predict = (parameters: Float64Array) => {
     const lobe = unpacked(parameters.subarray(0, own), axes);
     const stray = lobeLevel(strayOf(parameters, lobe, axes), angles);
@@ -60,16 +57,14 @@ export function withStrayLobe(
   };
   const lobe = unpacked(main.parameters, axes);
   const typical = [...options.typical, lobe.peak, ...lobe.halfAngle, 1];
-  let best: { parameters: Float64Array; squares: number } | undefined;
-  for (const centre of places(lobe, main.residuals, angles)) {
+  const looks = places(lobe, main.residuals, angles).map((centre) => {
     const start = [...packed(lobe, false), 0.2 * lobe.peak, ...centre, Math.log(0.5)];
-    const { parameters, residualSquares } = nonlinearFit(predict, level, start, { ...options, typical, mostSteps: 20 });
-    if (sound(parameters, axes) && residualSquares < (best?.squares ?? Number.POSITIVE_INFINITY)) {
-      best = { parameters, squares: residualSquares };
-    }
-  }
-  const before = squaresOf(main.residuals, options.weights);
-  if (best === undefined || level.length * Math.log(before / best.squares) < leastPromise) return undefined;
+    return nonlinearFit(predict, level, start, { ...options, typical, mostSteps: 20 });
+  });
+  const [best] = looks
+    .filter(({ parameters }) => sound(parameters, axes))
+    .sort((a, b) => a.residualSquares - b.residualSquares);
+  if (best === undefined) return undefined;
   const fit = robustNonlinearFit(predict, level, [...best.parameters], { ...options, typical });
   const error = Math.sqrt(fit.covariance[own]?.[own] as number);
   if (!sound(fit.parameters, axes) || !((fit.parameters[own] as number) > leastCertainty * error)) return undefined;
@@ -78,10 +73,6 @@ export function withStrayLobe(
   const share = stray.peak / found.peak;
   return { fit, stray: { share, at: stray.centre, ownPeak: hasOwnPeak(found, stray) } };
 }
-
-/** Sum of the squared residuals, by weight. */
-const squaresOf = (residuals: Float64Array, weights?: Float64Array) =>
-  residuals.reduce((sum, residual, row) => sum + residual ** 2 * (weights?.[row] ?? 1), 0);
 
 /** The stray lobe of fitted parameters, without a floor of its own. */
 function strayOf(parameters: Float64Array, main: Lobe, axes: number): Lobe {
@@ -111,15 +102,14 @@ function sound(parameters: Float64Array, axes: number): boolean {
 /** Where to look for a stray lobe: at the greatest excess off the peak, and around the peak on every side. */
 function places(lobe: Lobe, residuals: Float64Array, angles: Angles): number[][] {
   const off = offPeak(lobe, angles);
-  let highest = -1;
-  residuals.forEach((residual, row) => {
-    const stands = (off[row] as number) > nearest && !Number.isNaN(residual);
-    if (stands && (highest < 0 || residual > (residuals[highest] as number))) highest = row;
-  });
+  const [highest] = Array.from(off.keys())
+    .filter((row) => (off[row] as number) > nearest)
+    .sort((a, b) => (residuals[b] as number) - (residuals[a] as number));
   const around = [-1.5, 1.5].flatMap((turn) =>
     angles.map((_, k) => lobe.centre.map((at, j) => (j === k ? at + turn * (lobe.halfAngle[k] as number) : at))),
   );
-  return highest < 0 ? around : [angles.map((column) => column[highest] as number), ...around];
+  const all = highest === undefined ? around : [angles.map((column) => column[highest] as number), ...around];
+  return all.filter((centre) => centre.every(Number.isFinite)); // a flat scan has a lobe without end
 }
 
 /** Whether the sum of both lobes dips on the way from the main peak to the stray one. */
