@@ -96,20 +96,22 @@ function sound(parameters: Float64Array, axes: number): boolean {
     ...stray.centre.map((at, k) => (at - (main.centre[k] as number)) / (main.halfAngle[k] as number)),
   );
   const share = stray.peak / main.peak;
-  return main.peak > 0 && share > leastShare && share < 1 && apart > nearest && ratio > widths[0] && ratio < widths[1];
+  return share > leastShare && share < 1 && apart > nearest && ratio > widths[0] && ratio < widths[1];
 }
 
 /** Where to look for a stray lobe: at the greatest excess off the peak, and around the peak on every side. */
 function places(lobe: Lobe, residuals: Float64Array, angles: Angles): number[][] {
   const off = offPeak(lobe, angles);
-  const [highest] = Array.from(off.keys())
+  const highest = Array.from(off.keys())
     .filter((row) => (off[row] as number) > nearest)
-    .sort((a, b) => (residuals[b] as number) - (residuals[a] as number));
+    .sort((a, b) => (residuals[b] as number) - (residuals[a] as number))
+    .slice(0, 1)
+    .map((row) => angles.map((column) => column[row] as number));
   const around = [-1.5, 1.5].flatMap((turn) =>
     angles.map((_, k) => lobe.centre.map((at, j) => (j === k ? at + turn * (lobe.halfAngle[k] as number) : at))),
   );
-  const all = highest === undefined ? around : [angles.map((column) => column[highest] as number), ...around];
-  return all.filter((centre) => centre.every(Number.isFinite)); // a flat scan has a lobe without end
+  // a flat scan has a lobe without end
+  return [...highest, ...around].filter((centre) => centre.every(Number.isFinite));
 }
 
 /** Whether the sum of both lobes dips on the way from the main peak to the stray one. */
