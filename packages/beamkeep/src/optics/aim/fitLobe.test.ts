@@ -275,6 +275,16 @@ describe('a top that is cut off', () => {
     expect(kinds(fitLobe(wide, tops, { quantum: 1 }))).toContain('clipped');
     expect(fitLobe(wide, tops, { quantum: 1 }).n).toBe(tops.filter((value) => value < 79.5).length);
   });
+  it('must have lost more than two steps of the readings, and three of their spreads', () => {
+    const broad = lobeLevel(lobe({ halfAngle: [0.8], centre: [0.1] }), [wide]);
+    const seen = (most: number, spread: number, quantum: number) => {
+      const noise = normalNoise(124);
+      const level = broad.map((value) => Math.min(value + spread * noise(), most));
+      return kinds(fitLobe(wide, level, { quantum })).includes('clipped');
+    };
+    expect([seen(89, 0, 4), seen(93.5, 0, 4)]).toEqual([true, false]);
+    expect([seen(75, 2, 0), seen(96, 2, 0)]).toEqual([true, false]);
+  });
   it('shows in three readings or more: two that are alike may be chance', () => {
     const coarse = degrees(-1.53, 1.47, 0.3);
     expect(cut(coarse, 0.5, 0.12, 80)).toEqual({ readings: 2, seen: false });
