@@ -10,15 +10,14 @@
  *                it would take slowness for an answer.
  *     survived   every test that comes by it passes.
  */
-import { createHash } from 'node:crypto';
 import { readFileSync, rmSync } from 'node:fs';
-import { join, relative, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import { commonTokens, declareClassPlugin, PluginKind, tokens } from '@stryker-mutator/api/plugin';
 import { DryRunStatus, MutantRunStatus, TestStatus } from '@stryker-mutator/api/test-runner';
 import { build } from 'esbuild';
-import { testFilesOf } from './rooms.mjs';
+import { inSample, library, testFilesOf } from './rooms.mjs';
 
 /** Processor time that a test may take before a change counts as endless: so much [s], and so many times its own. */
 const patience = { seconds: 2, times: 5 };
@@ -60,7 +59,7 @@ class OneProcess {
 
   async mutantRun({ activeMutant, testFilter, mutantActivation, reloadEnvironment }) {
     const { id } = activeMutant;
-    if (!inSample(activeMutant)) return { status: MutantRunStatus.Error, errorMessage: 'not of the sample' };
+    if (!isAsked(activeMutant)) return { status: MutantRunStatus.Error, errorMessage: 'not of the sample' };
     if (this.#seconds.size === 0) await this.#time();
     const names = testFilter ?? [...this.#seconds.keys()];
     names.sort((a, b) => this.#seconds.get(a) - this.#seconds.get(b));
@@ -143,10 +142,11 @@ class OneProcess {
   }
 }
 
-/** Whether a change is of the sample: by what it is and where, so that the next run takes the same ones. */
-function inSample({ fileName, location, replacement }) {
-  const text = JSON.stringify([relative(process.cwd(), fileName), location, replacement]);
-  return createHash('sha256').update(text).digest().readUInt32LE() % Number(process.env.MUTATED_ONE_IN) === 0;
+/** Whether a change is of the sample; Stryker counts lines and columns from 0 here, from 1 where it keeps the outcome. */
+function isAsked({ fileName, location: { start }, replacement }) {
+  const file = fileName.slice(fileName.lastIndexOf(library));
+  const place = { line: start.line + 1, column: start.column + 1 };
+  return inSample({ file, start: place, replacement }, Number(process.env.MUTATED_ONE_IN));
 }
 
 /** An answer of the thread, as Stryker takes it. */

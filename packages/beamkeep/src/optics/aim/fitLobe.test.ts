@@ -32,7 +32,7 @@ describe('fitLobe', () => {
     fc.assert(
       fc.property(centre, halfAngle, fc.double({ min: 0.5, max: 4000, noNaN: true }), (c, h, peak) => {
         const fit = fitLobe(wide, lobeLevel(lobe({ peak, centre: [c], halfAngle: [h] }), [wide]));
-        expect(fit.shape).toBe('gaussian');
+        expect(fit).toMatchObject({ shape: 'gaussian', power: { value: 2, low: 2, high: 2 } });
         expect(fit.peak.value / peak).toBeCloseTo(1, 6);
         expect(fit.axes[0]?.centre.value).toBeCloseTo(c, 6);
         expect(fit.axes[0]?.halfAngle.value).toBeCloseTo(h, 6);
@@ -52,6 +52,20 @@ describe('fitLobe', () => {
     expect(moved.axes[0]?.centre.value).toBeCloseTo(10 - 3 * (fit.axes[0]?.centre.value ?? NaN), 4);
     expect(moved.axes[0]?.halfAngle.value).toBeCloseTo(3 * (fit.axes[0]?.halfAngle.value ?? NaN), 4);
     expect(moved.peak.value).toBeCloseTo(7 * fit.peak.value, 2);
+  });
+  it.each([1e-7, 1e7])('law: in units %f times as large the lobe is the same', (unit) => {
+    const level = scan(lobe(), wide, 1, normalNoise(112));
+    const fit = fitLobe(wide, level);
+    const scaled = fitLobe(
+      wide.map((angle) => unit * angle),
+      level.map((value) => value / unit),
+    );
+    expect((scaled.axes[0]?.centre.value ?? Number.NaN) / unit).toBeCloseTo(fit.axes[0]?.centre.value ?? Number.NaN, 4);
+    expect((scaled.axes[0]?.halfAngle.high ?? Number.NaN) / unit).toBeCloseTo(
+      fit.axes[0]?.halfAngle.high ?? Number.NaN,
+      4,
+    );
+    expect(scaled.peak.high * unit).toBeCloseTo(fit.peak.high, 2);
   });
   it('limits of 95 % hold the truth about 95 times in 100; a clean scan is hardly ever doubted or found super-Gaussian', () => {
     const noise = normalNoise(113);
@@ -270,10 +284,19 @@ describe('a top that is cut off', () => {
       n: tops.filter((value) => value < 70).length,
     });
   });
+  it('shows above a floor as well', () => {
+    const tops = lobeLevel(lobe({ floor: 30 }), [wide]).map((value) => Math.min(value, 100));
+    expect(fitLobe(wide, tops, { covered: 30 }).flags).toMatchObject([
+      { kind: 'clipped', size: expect.closeTo(0.3, 6) },
+    ]);
+  });
   it('in coarse steps is what lies within half a step of the highest', () => {
     const tops = lobeLevel(lobe(), [wide]).map((value, row) => (value > 80 ? 80 - (row % 2) * 0.4 : value));
-    expect(kinds(fitLobe(wide, tops, { quantum: 1 }))).toContain('clipped');
-    expect(fitLobe(wide, tops, { quantum: 1 }).n).toBe(tops.filter((value) => value < 79.5).length);
+    for (const quantum of [1, 6]) {
+      const fit = fitLobe(wide, tops, { quantum });
+      expect(kinds(fit)).toContain('clipped');
+      expect(fit.n).toBe(tops.filter((value) => value < 80 - quantum / 2).length);
+    }
   });
   it('must have lost more than two steps of the readings, and three of their spreads', () => {
     const broad = lobeLevel(lobe({ halfAngle: [0.8], centre: [0.1] }), [wide]);
@@ -326,6 +349,12 @@ describe('fitLobeTwoAxes', () => {
     const b = Float64Array.of(...wide.map(() => 0), ...wide);
     const fit = fitLobeTwoAxes(a, b, lobeLevel(two, [a, b]));
     expect(fit.axes[0]?.centre.value).toBeCloseTo(0.2, 5);
+    expect(fit.axes[1]?.centre.value).toBeCloseTo(-0.3, 5);
+  });
+  it('a reading with one of its angles missing is left out', () => {
+    const unknown = tilt.map((angle, i) => (i % 5 === 0 ? Number.NaN : angle));
+    const fit = fitLobeTwoAxes(pan, unknown, lobeLevel(two, [pan, tilt]));
+    expect(fit.n).toBe(unknown.filter((angle) => !Number.isNaN(angle)).length);
     expect(fit.axes[1]?.centre.value).toBeCloseTo(-0.3, 5);
   });
   it('a stray reflection off to one side, told where it is', () => {

@@ -53,7 +53,9 @@ describe('a weaker lobe beside the main one', () => {
     fc.assert(
       fc.property(of(1.5, 2.9), of(0.1, 0.5), of(1.6, 2.2), (ratio, share, off) => {
         const centre = 0.12 + 0.5 * off;
-        const { stray, axes, flags } = fitWith({ peak: 100 * share, halfAngle: [0.5 * ratio], centre: [centre] });
+        const fit = fitWith({ peak: 100 * share, halfAngle: [0.5 * ratio], centre: [centre] });
+        const { stray, axes, flags } = fit;
+        expect(fit).toMatchObject({ shape: 'gaussian', power: { value: 2 }, lobe: { power: 2 } });
         expect(stray).toMatchObject({ share: expect.closeTo(share, 3), at: [expect.closeTo(centre, 3)] });
         expect(axes[0]?.centre.value).toBeCloseTo(0.12, 4);
         expect(flags.map(({ kind }) => kind)).toContain('shoulder');
@@ -73,6 +75,13 @@ describe('a weaker lobe beside the main one', () => {
       expect(axes[0]?.centre.value).toBeGreaterThan(0.12);
       expect(axes[0]?.centre.value).toBeLessThan(0.5);
     }
+  });
+  it('beside it, readings in coarse steps scatter by the step over the root of 12 at least', () => {
+    const stray = lobeLevel({ ...main, peak: 30, centre: [1.3], halfAngle: [0.2] }, [angles]);
+    const level = lobeLevel(main, [angles]).map((value, row) => value + (stray[row] as number));
+    const fit = fitLobe(angles, level, { quantum: 1 });
+    expect(fit.stray).toBeDefined();
+    expect(fit.residualSpread).toBeCloseTo(1 / Math.sqrt(12), 6);
   });
   it('two lobes about one middle are the shape of one lobe', () =>
     expect(fitWith({ peak: 30, centre: [0.12], halfAngle: [0.25] }).stray).toBeUndefined());
