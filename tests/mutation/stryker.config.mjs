@@ -13,6 +13,7 @@ export default {
   concurrency: 1,
   // Changes without end are known by their processor time; the clock is the last resort.
   timeoutMS: 600_000,
+  dryRunTimeoutMinutes: 60,
   timeoutFactor: 20,
   incremental: true,
   incrementalFile: keptIn(room, Number(process.env.MUTATED_ONE_IN)),
