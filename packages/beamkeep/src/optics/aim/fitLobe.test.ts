@@ -226,6 +226,24 @@ describe('doubts about a scan', () => {
       expect.arrayContaining(['few-points', 'noisy']),
     ),
   );
+  it.each([
+    [
+      [0, 0.1, 2, 0.3, 0.4, 0.5],
+      [1, 1, 1, 0, 1, 1],
+    ],
+    [
+      [0, 0.1, 0.2, 0.3, 0.4, 5],
+      [0, 0, 0, 0, 1, 0],
+    ],
+    [
+      [0, 1, 2, 0.3, 0.4, 0.5, 6, 7, 8, 9, 1, 1.1],
+      [0, 0, 0, 1, 0, 0, 1, 0, 0, 1, 0, 0],
+    ],
+  ])('light here and there at two levels, at %j, is doubted, though its lobe has no width or no end', (at, levels) => {
+    const fit = fitLobe(Float64Array.from(at), Float64Array.from(levels));
+    expect(kinds(fit)).toContain('noisy');
+    expect(fit.stray).toBeUndefined();
+  });
   it('readings that scatter', () => expect(kinds(fitLobe(wide, scan(lobe(), wide, 16, noise)))).toContain('noisy'));
 });
 

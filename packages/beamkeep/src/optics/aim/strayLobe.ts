@@ -56,6 +56,8 @@ export function withStrayLobe(
     return lobeLevel(lobe, angles).map((value, row) => value + (stray[row] as number));
   };
   const lobe = unpacked(main.parameters, axes);
+  // A scan without a peak may be fitted by a lobe without a width, or without an end: nothing stands beside it.
+  if (!packed(lobe, false).every(Number.isFinite)) return undefined;
   const typical = [...options.typical, lobe.peak, ...lobe.halfAngle, 1];
   const looks = places(lobe, main.residuals, angles).map((centre) => {
     const start = [...packed(lobe, false), 0.2 * lobe.peak, ...centre, Math.log(0.5)];
@@ -110,8 +112,7 @@ function places(lobe: Lobe, residuals: Float64Array, angles: Angles): number[][]
   const around = [-1.5, 1.5].flatMap((turn) =>
     angles.map((_, k) => lobe.centre.map((at, j) => (j === k ? at + turn * (lobe.halfAngle[k] as number) : at))),
   );
-  // a flat scan has a lobe without end
-  return [...highest, ...around].filter((centre) => centre.every(Number.isFinite));
+  return [...highest, ...around];
 }
 
 /** Whether the sum of both lobes dips on the way from the main peak to the stray one. */
