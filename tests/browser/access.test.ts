@@ -1,16 +1,23 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { addCell, type Desk, desk, eventually, everyKind, openSmall, plotsDrawn, settled } from './notebook.js';
+import {
+  addCell,
+  type Desk,
+  desk,
+  eventually,
+  everyKind,
+  openSmall,
+  plotsDrawn,
+  settled,
+  violations,
+} from './notebook.js';
 
 /**
- * What axe finds, and the first place of each. What stands inside a picture (role img) is hidden from readers. Nothing
- * runs in the frame of a record, axe neither: its page is looked at alone.
+ * What axe finds on a page. What stands inside a picture (role img) is hidden from readers. Nothing runs in the frame of a
+ * record, axe neither: its page is looked at alone.
  */
-async function violations(page: Page): Promise<(string | undefined)[][]> {
-  const found = await new AxeBuilder({ page }).exclude('.plot > div').exclude('iframe').analyze();
-  return found.violations.map(({ id, nodes }) => [id, nodes[0]?.html]);
-}
+const seen = (page: Page) => violations(new AxeBuilder({ page }).exclude('.plot > div').exclude('iframe'));
 
 let here: Desk;
 beforeAll(async () => {
@@ -28,12 +35,12 @@ describe('for everyone', () => {
   it('axe finds nothing in the demo: opened in the dark, then light, then narrow', async () => {
     const { page, close } = await here.open({ colorScheme: 'dark' });
     await settled(page);
-    expect(await violations(page)).toEqual([]);
+    expect(await seen(page)).toEqual([]);
     await page.emulateMedia({ colorScheme: 'light' });
-    expect(await violations(page)).toEqual([]);
+    expect(await seen(page)).toEqual([]);
     await page.setViewportSize({ width: 400, height: 900 });
     await sideways(page).toBeLessThanOrEqual(400);
-    expect(await violations(page)).toEqual([]);
+    expect(await seen(page)).toEqual([]);
     await close();
   }, 240_000);
 
@@ -44,9 +51,9 @@ describe('for everyone', () => {
     for (const about of kinds) await addCell(page, about);
     await plotsDrawn(page);
     for (const summary of await page.locator('summary').all()) await summary.click();
-    expect(await violations(page)).toEqual([]);
+    expect(await seen(page)).toEqual([]);
     await page.emulateMedia({ colorScheme: 'dark' });
-    expect(await violations(page)).toEqual([]);
+    expect(await seen(page)).toEqual([]);
     expect((await sentences(page)).filter(({ length }) => length <= 20)).toEqual([]);
     await page.setViewportSize({ width: 320, height: 900 });
     await sideways(page).toBeLessThanOrEqual(320);
@@ -79,7 +86,7 @@ describe('for everyone', () => {
     expect(await numbers.getByRole('row', { name: 'halfPowerLoss' }).textContent()).toContain('10 log10(2)');
     for (const colorScheme of ['light', 'dark'] as const) {
       await numbers.emulateMedia({ colorScheme });
-      expect(await violations(numbers)).toEqual([]);
+      expect(await seen(numbers)).toEqual([]);
     }
     expect(await numbers.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(400);
     expect(requests.filter((url) => !url.startsWith(here.url))).toEqual([]);

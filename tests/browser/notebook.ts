@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import type AxeBuilder from '@axe-core/playwright';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { expect, inject } from 'vitest';
 import { type Served, serveFolder } from './serveFolder.js';
@@ -70,6 +71,12 @@ export async function desk(): Promise<Desk> {
 
 /** Looks again and again until what it sees is as expected; a busy machine gets time for it. */
 export const eventually = <T>(look: () => T) => expect.poll(look, { timeout: 30_000 });
+
+/** What axe finds, and the first place of each. */
+export async function violations(axe: AxeBuilder): Promise<(string | undefined)[][]> {
+  const found = await axe.analyze();
+  return found.violations.map(({ id, nodes }) => [id, nodes[0]?.html]);
+}
 
 /** Waits until the log is read and every plot is drawn. */
 export async function settled(page: Page): Promise<void> {

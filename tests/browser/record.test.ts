@@ -4,7 +4,7 @@ import { type CommissioningRecord, parseRecord } from 'beamkeep/commissioning';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { dayFile, give } from './commissioningDay.js';
-import { addCell, type Desk, desk, dropFiles, eventually, type OpenNotebook, settled } from './notebook.js';
+import { addCell, type Desk, desk, dropFiles, eventually, type OpenNotebook, settled, violations } from './notebook.js';
 import { smallLog, smallSite } from './smallLog.js';
 
 let here: Desk;
@@ -55,12 +55,6 @@ async function saved(page: Page, button: Locator): Promise<string> {
 
 const savedRecord = async ({ page, cell }: Opened): Promise<CommissioningRecord> =>
   parseRecord(await saved(page, cell.getByRole('button', { name: 'Save as JSON' })));
-
-/** What axe finds, and the first place of each. */
-async function violations(axe: AxeBuilder): Promise<(string | undefined)[][]> {
-  const found = await axe.analyze();
-  return found.violations.map(({ id, nodes }) => [id, nodes[0]?.html]);
-}
 
 describe('the record cell below a site without a log', () => {
   let open: Opened;

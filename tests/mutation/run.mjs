@@ -15,10 +15,9 @@
 import { spawnSync } from 'node:child_process';
 import { readFileSync, statSync } from 'node:fs';
 import { setPriority } from 'node:os';
-import { fileURLToPath } from 'node:url';
+import { wilson } from '../evaluation/uncertainty.ts';
 import { filesOf, floor, inSample, keptIn, mutatedRooms, sampledOneIn } from './rooms.mjs';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
 const known = Object.keys(mutatedRooms);
 const { rooms, only, survivors, oneInOf } = asked(process.argv.slice(2));
 
@@ -26,7 +25,6 @@ const { rooms, only, survivors, oneInOf } = asked(process.argv.slice(2));
 const bytesInARun = 40_000;
 
 setPriority(10);
-process.chdir(root);
 const scores = rooms.map((room) => {
   const files = filesOf(room).filter((file) => only.length === 0 || only.some((name) => file.endsWith(`/src/${name}`)));
   const oneIn = oneInOf(room);
@@ -103,13 +101,11 @@ function scoreOf(room, oneIn, only) {
   return { room, noticed, tried, share, unnoticed, endless: count('Timeout'), untouched: count('NoCoverage') };
 }
 
-/** Wilson's 95 % interval of a share [%]. */
-function interval(noticed, tried) {
-  const z = 1.96;
-  const [share, widening] = [noticed / tried, 1 + z ** 2 / tried];
-  const reach = (z / widening) * Math.sqrt((share * (1 - share)) / tried + z ** 2 / (4 * tried ** 2));
-  const middle = (share + z ** 2 / (2 * tried)) / widening;
-  return [middle - reach, middle + reach].map((side) => `${(100 * side).toFixed(0)}`).join(' to ');
+/** 95 % interval of the share [%]. */
+function within({ noticed, tried }) {
+  return wilson(noticed, tried)
+    .map((side) => (100 * side).toFixed(0))
+    .join(' to ');
 }
 
 function counted({ noticed, tried, share, endless, untouched }) {
@@ -118,8 +114,7 @@ function counted({ noticed, tried, share, endless, untouched }) {
 
 function told({ room, failed, oneIn, ...score }) {
   if (failed) return `FAILED  ${room}: could not be tried: ${failed.join(', ')}`;
-  const sample =
-    oneIn === 1 ? '' : `; a sample, one change in ${oneIn}: ${interval(score.noticed, score.tried)} % of all`;
+  const sample = oneIn === 1 ? '' : `; a sample, one change in ${oneIn}: ${within(score)} % of all`;
   const lines = survivors
     ? score.unnoticed.map(({ path, location, mutatorName, replacement }) => {
         const shown = (replacement ?? '').replace(/\s+/g, ' ').slice(0, 90);

@@ -33,7 +33,7 @@ import { windowTable } from './windowTable.js';
 import { plainFile } from './workbook.js';
 
 /*
- * The bench: everything that takes time is done here, in a worker of its own for each log. The page asks for what it
+ * The bench: everything that takes time is done here, in a worker of its own for each log cell. The page asks for what it
  * draws and gets no more than it can draw. To stop a reading the page ends the worker: nothing goes on unseen.
  */
 

@@ -119,8 +119,10 @@ function newDesk(cell: string): Desk {
       if (mine !== turn) return;
       const sited = site ?? whole?.site;
       const listed = events ?? (site ? null : (whole?.events ?? null));
-      if (!files) state.value = { is: 'lost', names: log.from === 'shelf' ? log.names : [] };
-      else if (!sited) state.value = { is: 'unsited', files };
+      if (!files) {
+        end();
+        state.value = { is: 'lost', names: log.from === 'shelf' ? log.names : [] };
+      } else if (!sited) state.value = { is: 'unsited', files };
       else await read(mine, files, sited, listed);
     } catch (error) {
       if (mine !== turn) return;

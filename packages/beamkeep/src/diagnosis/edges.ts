@@ -41,8 +41,8 @@ const unevenBy = ({ view }: Unsorted, e: Excursion, share: number): number =>
 
 /**
  * Most light that a knock which is put right again takes, the shortest that it stands [ms], how many times as long as its
- * edges, and spreads of single samples that it must pass. What takes so little so evenly for hours is no object in the path as a rule, and smoke neither comes nor goes
- * at once. Common practice, no source; the figures are an own choice.
+ * edges, and spreads of single samples that it must pass. What takes so little so evenly for hours is no object in the
+ * path as a rule, and smoke neither comes nor goes at once. Common practice, no source; the figures are an own choice.
  */
 const nudge = { most: 0.2, stands: hour, edges: 20, spreads: 8 };
 

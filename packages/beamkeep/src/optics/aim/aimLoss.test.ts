@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { lobe, wide } from '../../../../../tests/optics/scans.js';
 import { halfPowerLoss } from '../../numbers/index.js';
 import { aimLoss } from './aimLoss.js';
-import type { LobeFit } from './fitLobe.js';
-import type { Lobe } from './lobeModel.js';
+import { fitLobe, type LobeFit } from './fitLobe.js';
+import { type Lobe, lobeLevel } from './lobeModel.js';
 
 const L = halfPowerLoss.value; // 3.0103 dB at the half-angle
 const t95 = 1.95996; // normal, since n is large
@@ -106,4 +107,16 @@ it('aimLoss of other than one angle an axis is refused', () => {
   const fit = fitOf({}, diagonal(1, 1, 1, 1));
   expect(() => aimLoss(fit, [])).toThrow('0 angles, but the scan has 1 axes');
   expect(() => aimLoss(fit, [0, 0])).toThrow('2 angles');
+});
+
+describe('aimLoss of a fitted scan', () => {
+  it('on the peak nothing, at the half-angle 3.01 dB', () => {
+    const fit = fitLobe(wide, lobeLevel(lobe(), [wide]));
+    expect(aimLoss(fit, [0.12]).value).toBeCloseTo(0, 8);
+    expect(aimLoss(fit, [0.62]).value).toBeCloseTo(3.0103, 4);
+  });
+  it('says what must change', () =>
+    expect(() => aimLoss(fitLobe(wide, lobeLevel(lobe(), [wide])), [0, 0])).toThrow(
+      '2 angles, but the scan has 1 axes',
+    ));
 });

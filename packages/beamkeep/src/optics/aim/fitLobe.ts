@@ -56,10 +56,10 @@ export interface LobeOptions {
   readonly confidence?: number;
 }
 
-/** What the super-Gaussian must gain, so that chance does not choose it [information criterion]; and a stray lobe. */
+/** What the super-Gaussian must gain, so that chance does not choose it [information criterion]; and a stray lobe. Own choice. */
 const leastGain = 6;
 const leastStrayGain = 10;
-/** Readings on the flat top of a receiver that is saturated. */
+/** Readings on the flat top of a receiver that is saturated. Own choice. */
 const clippedReadings = 3;
 
 /**
@@ -207,7 +207,7 @@ const fitOptions = (start: Lobe, powerFree: boolean, leastSpread: number) => ({
   typical: packed({ ...start, centre: start.halfAngle, floor: start.peak }, powerFree).map((size) => size || 1),
 });
 
-/** Twice the biweight's cost of what a fit leaves, in spreads: the robust stand-in for the sum of squares. */
+/** Twice the biweight's cost of what a fit leaves, in spreads: the robust stand-in for the sum of squares (`robustLeastSquares`). */
 function distrust({ residuals }: RobustNonlinearFit, spread: number): number {
   const reach = 4.685;
   return residuals.reduce((sum, residual) => {

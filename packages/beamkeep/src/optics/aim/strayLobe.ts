@@ -32,7 +32,7 @@ const nearest = 0.6;
 /** Least height that matters, over the main peak; and least certainty, in standard errors. */
 const leastShare = 0.02;
 const leastCertainty = 4;
-/** Widths between which a lobe may be, over the main one's: less is a spike, more is a floor. */
+/** Widths between which a lobe may be, over the main one's: less is a spike, more is a floor. Own choice, all four. */
 const widths = [0.15, 3] as const;
 
 /**
@@ -101,6 +101,9 @@ function sound(parameters: Float64Array, axes: number): boolean {
   return share > leastShare && share < 1 && apart > nearest && ratio > widths[0] && ratio < widths[1];
 }
 
+/** Half-angles off the peak at which a stray lobe is looked for. Own choice: where it lies, the fit tells. */
+const looked = 1.5;
+
 /** Where to look for a stray lobe: at the greatest excess off the peak, and around the peak on every side. */
 function places(lobe: Lobe, residuals: Float64Array, angles: Angles): number[][] {
   const off = offPeak(lobe, angles);
@@ -109,7 +112,7 @@ function places(lobe: Lobe, residuals: Float64Array, angles: Angles): number[][]
     .sort((a, b) => (residuals[b] as number) - (residuals[a] as number))
     .slice(0, 1)
     .map((row) => angles.map((column) => column[row] as number));
-  const around = [-1.5, 1.5].flatMap((turn) =>
+  const around = [-looked, looked].flatMap((turn) =>
     angles.map((_, k) => lobe.centre.map((at, j) => (j === k ? at + turn * (lobe.halfAngle[k] as number) : at))),
   );
   return [...highest, ...around];
