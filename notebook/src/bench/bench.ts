@@ -14,6 +14,7 @@ import { expose, transfer } from 'comlink';
 import type { Scale } from '../sheet/sheet.js';
 import { type DailyLevels, dailyLevels } from './dailyLevels.js';
 import { type DayFold, dayFold } from './dayFold.js';
+import { inQuiet, quick } from './inQuiet.js';
 import { gapIntervals, outline } from './outline.js';
 import { packedLog } from './packedRecords.js';
 import { questions } from './questions.js';
@@ -34,7 +35,8 @@ import { plainFile } from './workbook.js';
 
 /*
  * The bench: everything that takes time is done here, in a worker of its own for each log cell. The page asks for what it
- * draws and gets no more than it can draw. To stop a reading the page ends the worker: nothing goes on unseen.
+ * draws and gets no more than it can draw; lines go before what takes longer. To stop a reading the page ends the worker:
+ * nothing goes on unseen.
  */
 
 /** Rows a day of the folded view: ten minutes each. */
@@ -248,10 +250,12 @@ const bench = {
   },
 
   /** How every beam stands at the end or the begin of this log. */
-  standings(days: StandingDays): BeamStanding[] {
-    const log = open();
-    log.measured ??= diagnoseBeams([...log.records.values()], log.site);
-    return log.measured.map((beam) => beamStanding(beam, days));
+  standings(days: StandingDays): Promise<BeamStanding[]> {
+    return inQuiet(() => {
+      const log = open();
+      log.measured ??= diagnoseBeams([...log.records.values()], log.site);
+      return log.measured.map((beam) => beamStanding(beam, days));
+    });
   },
 
   /** Both costs of every setting of a beam, for a nuisance that was counted before. */
@@ -266,24 +270,29 @@ const bench = {
    * @param beam a beam, or null for all
    * @throws UsageError when the time is none, or lies outside the log
    */
-  explain(at: string, beam: string | null): ExplanationJson {
-    const { records, site, diagnosis } = open();
-    return explanationOf([...records.values()], site, diagnosis.input, { at, ...(beam === null ? {} : { beam }) });
+  explain(at: string, beam: string | null): Promise<ExplanationJson> {
+    return inQuiet(() => {
+      const { records, site, diagnosis } = open();
+      return explanationOf([...records.values()], site, diagnosis.input, { at, ...(beam === null ? {} : { beam }) });
+    });
   },
 
   /** The line of a beam within a window, on a scale. */
   level(beam: string, window: Window, buckets: number, scale: Scale): Line {
+    quick();
     return lineOf(record(beam).trace, window, buckets, gapOf(record(beam)), (level) => scaled(level, scale));
   },
 
   /** The same line from the samples themselves, where the trace has condensed them and they can be had; else null. */
   async closer(beam: string, window: Window, buckets: number, scale: Scale): Promise<Line | null> {
+    quick();
     const samples = await closest(record(beam), window);
     return samples && lineOf(samples, window, buckets, gapOf(record(beam)), (level) => scaled(level, scale));
   },
 
   /** The line of the temperature near a beam's structure within a window [degC]. */
   temperature(beam: string, window: Window, buckets: number): Line {
+    quick();
     const { temperature } = record(beam);
     if (!temperature) throw new Error(`no temperature was read for beam "${beam}"`);
     return lineOf(traceOf(temperature), window, buckets, gapOf(record(beam)), (value) => value);
@@ -291,25 +300,32 @@ const bench = {
 
   /** A window of a beam as a table. */
   table(beam: string, window: Window, rows: number): TableRow[] {
+    quick();
     return windowTable(record(beam).trace, window, rows);
   },
 
   /** A beam folded at midnight. */
-  dayFold(beam: string): DayFold {
-    const fold = dayFold(record(beam).trace, open().zone, foldRows);
-    return transfer(fold, [fold.level.buffer]);
+  dayFold(beam: string): Promise<DayFold> {
+    return inQuiet(() => {
+      const fold = dayFold(record(beam).trace, open().zone, foldRows);
+      return transfer(fold, [fold.level.buffer]);
+    });
   },
 
   /** Which periods return on a beam within a window. */
-  spectrum(beam: string, window: Window): SwingSpectrum {
-    const { trace, intervalSeconds } = record(beam);
-    return spectrumOf(trace, window, intervalSeconds * 1000);
+  spectrum(beam: string, window: Window): Promise<SwingSpectrum> {
+    return inQuiet(() => {
+      const { trace, intervalSeconds } = record(beam);
+      return spectrumOf(trace, window, intervalSeconds * 1000);
+    });
   },
 
   /** A beam day by day, some stretches left out. */
-  dailyLevels(beam: string, leftOut: readonly (readonly [number, number])[]): DailyLevels {
-    const days = dailyLevels(record(beam).trace, open().zone, leftOut);
-    return transfer(days, [days.middle.buffer, days.low.buffer]);
+  dailyLevels(beam: string, leftOut: readonly (readonly [number, number])[]): Promise<DailyLevels> {
+    return inQuiet(() => {
+      const days = dailyLevels(record(beam).trace, open().zone, leftOut);
+      return transfer(days, [days.middle.buffer, days.low.buffer]);
+    });
   },
 };
 

@@ -1,10 +1,14 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 
-/** Width of an element [px], 0 until it is known, and the reference to give to it. */
+/**
+ * Width of an element without padding [px], 0 until it stands on the page, and the reference to give to it. It is measured
+ * at once: what depends on it would otherwise ask for its data a frame after all that does not.
+ */
 export function useWidth<E extends HTMLElement>(): readonly [RefObject<E | null>, number] {
   const element = useRef<E>(null);
   const [width, setWidth] = useState(0);
+  useLayoutEffect(() => setWidth(element.current?.clientWidth ?? 0), []);
   useEffect(() => {
     if (!element.current) return;
     const observer = new ResizeObserver(([entry]) => {
