@@ -1,36 +1,40 @@
 import type { Layout, Shape } from 'plotly.js-dist-min';
+import type { NumberedFinding } from '../bench/reading.js';
 import { scaledThreshold } from '../bench/scaled.js';
+import type { SiteZone } from '../bench/siteZone.js';
 import type { Lane } from './lane.js';
 import type { Palette } from './palette.js';
 
-/** Shading behind the line: of findings short enough to be local, and of the chosen one. */
+/**
+ * Shading behind the line: of findings short enough to be local, and of the chosen one. However many stretches, it is
+ * two shapes at most: a shape of its own for each would cost as much to draw as all the rest of a lane.
+ */
 export function shading({ strips, window, zone, chosen }: Lane, colours: Palette): Partial<Shape>[] {
-  const local = 0.2 * (window.to - window.from);
   const least = (window.to - window.from) / 500;
-  const shapes: Partial<Shape>[] = [];
-  for (const { finding } of strips) {
-    const isChosen = finding.number === chosen;
-    const spans = finding.episodes ?? [[finding.start, finding.end] as const];
-    if (!isChosen && (finding.episodes !== undefined || finding.end - finding.start > local)) continue;
-    for (const [start, end] of spans) {
-      if (start > window.to || end < window.from) continue;
-      shapes.push({
-        type: 'rect',
-        layer: 'below',
-        xref: 'x',
-        yref: 'y domain',
-        x0: zone.wall(start),
-        x1: zone.wall(Math.max(end, start + least)),
-        y0: 0,
-        y1: 1,
-        fillcolor: isChosen ? colours.warm : colours.band,
-        opacity: isChosen ? 0.22 : 0.2,
-        line: { width: 0 },
-      });
-    }
-  }
-  return shapes;
+  const areas = (findings: readonly NumberedFinding[]): string =>
+    findings
+      .flatMap(spansOf)
+      .filter(([start, end]) => start <= window.to && end >= window.from)
+      .map(([start, end]) => `M${inPath(zone, start)},0V1H${inPath(zone, Math.max(end, start + least))}V0Z`)
+      .join('');
+  const findings = strips.map(({ finding }) => finding);
+  const local = findings.filter(({ number, episodes, start, end }) => {
+    const short = episodes === undefined && end - start <= 0.2 * (window.to - window.from);
+    return short && number !== chosen;
+  });
+  return [
+    { path: areas(local), fillcolor: colours.band, opacity: 0.2 },
+    { path: areas(findings.filter(({ number }) => number === chosen)), fillcolor: colours.warm, opacity: 0.22 },
+  ]
+    .filter(({ path }) => path !== '')
+    .map((shape) => ({ ...shape, type: 'path', layer: 'below', xref: 'x', yref: 'y domain', line: { width: 0 } }));
 }
+
+const spansOf = ({ episodes, start, end }: NumberedFinding): readonly (readonly [number, number])[] =>
+  episodes ?? [[start, end]];
+
+/** An instant in a path, where a space would end it. */
+const inPath = (zone: SiteZone, instant: number): string => zone.wall(instant).replace(' ', '_');
 
 export function thresholds(
   { scale, alarmThreshold, faultThreshold }: Lane,

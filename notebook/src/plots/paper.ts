@@ -25,7 +25,7 @@ export class Paper {
     if (this.drawn === figure) return;
     light ??= palette('light');
     const { data, layout } = figure(printWidth, light);
-    void library.react(this.picture, data, layout, config);
+    void library.react(this.picture, data, layout, { ...config, staticPlot: true });
     this.drawn = figure;
   }
 
