@@ -13,10 +13,10 @@ import { inSpareTime } from './spareTime.js';
 const imageWidth = 960;
 
 export interface PlotProps {
-  /** The picture at a width; a new function is a new picture. */
-  readonly figure: (width: number, colours: Palette) => Figure;
+  /** The picture at a width; a new function is a new picture. Undefined while what it shows is worked out. */
+  readonly figure: ((width: number, colours: Palette) => Figure) | undefined;
   /** The same for a picture that is saved by itself, where what stands on the page around it is missing. */
-  readonly alone?: (width: number, colours: Palette) => Figure;
+  readonly alone?: ((width: number, colours: Palette) => Figure) | undefined;
   /** Height [px], so that the page does not jump when the picture comes. */
   readonly height: number;
   /** One sentence that says what the picture shows, for whoever cannot see it. */
@@ -101,14 +101,15 @@ export function Plot({ figure, alone = figure, height, label, name, ...handlers 
     const paper = new Paper(element);
     const plot: OnPage = {
       prepare() {
-        if (library.current) paper.draw(library.current, drawn.current);
+        if (library.current && drawn.current) paper.draw(library.current, drawn.current);
       },
       toPaper: () => paper.show(),
       toScreen: () => paper.hide(),
       async image(byItself = false) {
         const frame = element.parentElement;
-        if (!library.current || !frame) return undefined;
-        const { data, layout } = (byItself ? saved : drawn).current(imageWidth, palette('light'));
+        const picture = (byItself ? saved : drawn).current;
+        if (!library.current || !frame || !picture) return undefined;
+        const { data, layout } = picture(imageWidth, palette('light'));
         const size = { width: imageWidth, height: layout.height ?? tall.current };
         const url = await library.current.toImage({ data, layout, config }, { format: 'svg', ...size });
         return [frame, decodeURIComponent(url.slice(url.indexOf(',') + 1))];
@@ -128,7 +129,7 @@ export function Plot({ figure, alone = figure, height, label, name, ...handlers 
   const theme = colours.value;
   useEffect(() => {
     const wide = width.value;
-    if (wide < 1) return;
+    if (wide < 1 || !figure) return;
     let outdated = false;
     const draw = async (): Promise<void> => {
       const lib = await plotly();
@@ -155,6 +156,11 @@ export function Plot({ figure, alone = figure, height, label, name, ...handlers 
       <div class="plot" role="img" aria-label={label}>
         <div ref={box} style={{ height: `${height}px` }} />
       </div>
+      {!figure && (
+        <p class="coming" data-screen>
+          On its way …
+        </p>
+      )}
       <SavePicture name={name} picture={async () => (await inTurn(() => mine.current?.image(true)))?.[1]} />
     </div>
   );

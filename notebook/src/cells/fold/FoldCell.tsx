@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { DayFold } from '../../bench/dayFold.js';
 import { Choice } from '../../parts/Choice.js';
 import { foldFigure, foldHeight } from '../../plots/foldFigure.js';
@@ -32,9 +32,8 @@ function Folded({ cell, log }: { cell: Cell<'fold'>; log: OpenLog }) {
     };
   }, [bench, beam]);
   const zone = reading.site.timeZone;
-  const draw = useCallback(
-    (width: number, colours: Palette) =>
-      foldFigure(fold ?? { dates: [], rows: 1, level: new Float32Array(0) }, scale, zone, width, colours),
+  const draw = useMemo(
+    () => fold && ((width: number, colours: Palette) => foldFigure(fold, scale, zone, width, colours)),
     [fold, scale, zone],
   );
   if (beam === undefined) return <p class="empty">This log has no beam.</p>;

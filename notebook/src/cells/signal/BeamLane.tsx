@@ -13,7 +13,7 @@ import { figure } from '../../words/numbers.js';
 import { type OpenLog, wholeOf } from '../useLog.js';
 import { laneName } from './laneName.js';
 import { kept } from './moveWindow.js';
-import { useLine, valueAt } from './useLine.js';
+import { type ShownLine, useLine, valueAt } from './useLine.js';
 
 /** Most rows of findings in a lane. */
 const mostRows = 5;
@@ -61,10 +61,9 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
   );
   const rows = findingRows + (signalled && signalled.length > 0 ? 1 : 0);
   const picture = useCallback(
-    (wide: number, colours: Palette, axis: boolean) => {
-      const inSight = shown?.window ?? whole;
+    ({ line, window: inSight }: ShownLine, wide: number, colours: Palette, axis: boolean) => {
       const lane: Lane = {
-        line: shown?.line ?? nothing,
+        line,
         window: inSight,
         scale,
         reach,
@@ -81,10 +80,13 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
       };
       return laneFigure(lane, wide, colours);
     },
-    [shown, scale, reach, site, beam, findingRows, rows, mine, signalled, zone, reading, whole.from, whole.to],
+    [scale, reach, site, beam, findingRows, rows, mine, signalled, zone, reading],
   );
-  const draw = useCallback((wide: number, colours: Palette) => picture(wide, colours, lowest), [picture, lowest]);
-  const alone = useCallback((wide: number, colours: Palette) => picture(wide, colours, true), [picture]);
+  const [draw, alone] = useMemo(
+    () => [lowest, true].map((axis) => shown && ((wide: number, to: Palette) => picture(shown, wide, to, axis))),
+    [shown, picture, lowest],
+  );
+  const late = shown && (shown.window.from !== window.from || shown.window.to !== window.to);
   const at = desk.cursor.value;
   const value = at !== null && shown ? valueAt(shown.line, at) : Number.NaN;
   const dates = siteDates(zone.name);
@@ -96,6 +98,11 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
         {site && (
           <span>
             {site.layout === 'reflective' ? 'reflective' : 'end to end'}, {figure(site.separation)} m
+          </span>
+        )}
+        {late && (
+          <span class="coming" data-screen>
+            The line of this stretch is on its way …
           </span>
         )}
         <span class="lane-value" data-screen>
@@ -126,8 +133,6 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
     </div>
   );
 }
-
-const nothing = { time: new Float64Array(0), clock: [], value: new Float64Array(0) };
 
 /** Room for a bar and its name in a lane of some width [px]. */
 const roomFor =

@@ -1,4 +1,4 @@
-import { useCallback } from 'preact/hooks';
+import { useCallback, useMemo } from 'preact/hooks';
 import type { Window } from '../../bench/reading.js';
 import type { SiteZone } from '../../bench/siteZone.js';
 import { Plot } from '../../plots/Plot.js';
@@ -22,15 +22,9 @@ export function TemperatureLane({ log, beam, window, zone }: TemperatureLaneProp
   const { bench, desk } = log;
   const ask = useCallback((to: Window) => bench.temperature(beam, to, 1000), [bench, beam]);
   const shown = useLine(ask, window);
-  const draw = useCallback(
-    (width: number, colours: Palette) =>
-      temperatureFigure(
-        shown?.line ?? { time: new Float64Array(0), clock: [], value: new Float64Array(0) },
-        shown?.window ?? { from: 0, to: 1 },
-        zone,
-        width,
-        colours,
-      ),
+  const draw = useMemo(
+    () =>
+      shown && ((width: number, colours: Palette) => temperatureFigure(shown.line, shown.window, zone, width, colours)),
     [shown, zone],
   );
   const at = desk.cursor.value;

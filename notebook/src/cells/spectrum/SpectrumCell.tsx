@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { type Peak, peaksOf, type SwingSpectrum } from '../../bench/spectrumOf.js';
 import { Choice } from '../../parts/Choice.js';
 import { Plot } from '../../plots/Plot.js';
@@ -33,8 +33,8 @@ function Periods({ cell, log }: { cell: Cell<'spectrum'>; log: OpenLog }) {
       outdated = true;
     };
   }, [bench, beam, from, to]);
-  const draw = useCallback(
-    (width: number, colours: Palette) => spectrumFigure(spectrum ?? nothing, width, colours),
+  const draw = useMemo(
+    () => spectrum && ((width: number, colours: Palette) => spectrumFigure(spectrum, width, colours)),
     [spectrum],
   );
   if (beam === undefined) return <p class="empty">This log has no beam.</p>;
@@ -58,8 +58,6 @@ function Periods({ cell, log }: { cell: Cell<'spectrum'>; log: OpenLog }) {
     </>
   );
 }
-
-const nothing: SwingSpectrum = { period: new Float64Array(0), swing: new Float64Array(0), segments: 0, step: 0 };
 
 function sentence(beam: string, { period, step }: SwingSpectrum, peaks: readonly Peak[]): string {
   if (period.length === 0) return `The stretch is too short to tell which periods return on beam ${beam}.`;
