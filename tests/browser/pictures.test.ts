@@ -69,6 +69,9 @@ describe('pictures as files', () => {
     expect(before.flat().filter((picture) => /^660|light/.test(picture))).toEqual([]);
     await page.evaluate("dispatchEvent(new Event('beforeprint'))");
     for (const pictures of await seen()) expect(pictures).toEqual(['660 light']);
+    // A lane may come to stand on a sheet of paper without the one that carries the time axis on the screen.
+    for (const lane of await page.locator('.lane').all())
+      await expect(lane.locator('.xtick:visible').count()).resolves.toBeGreaterThan(2);
     await page.evaluate("dispatchEvent(new Event('afterprint'))");
     await expect(seen()).resolves.toEqual(before);
   });

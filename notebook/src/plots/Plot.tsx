@@ -15,7 +15,7 @@ const imageWidth = 960;
 export interface PlotProps {
   /** The picture at a width; a new function is a new picture. Undefined while what it shows is worked out. */
   readonly figure: ((width: number, colours: Palette) => Figure) | undefined;
-  /** The same for a picture that is saved by itself, where what stands on the page around it is missing. */
+  /** The same for a picture by itself, where what stands around it is missing: in a file, or on another sheet of paper. */
   readonly alone?: ((width: number, colours: Palette) => Figure) | undefined;
   /** Height [px], so that the page does not jump when the picture comes. */
   readonly height: number;
@@ -101,7 +101,7 @@ export function Plot({ figure, alone = figure, height, label, name, ...handlers 
     const paper = new Paper(element);
     const plot: OnPage = {
       prepare() {
-        if (library.current && drawn.current) paper.draw(library.current, drawn.current);
+        if (library.current && saved.current) paper.draw(library.current, saved.current);
       },
       toPaper: () => paper.show(),
       toScreen: () => paper.hide(),

@@ -16,6 +16,7 @@ let light: Palette | undefined;
 export class Paper {
   private readonly picture = document.createElement('div');
   private drawn: Drawing | undefined;
+  private height: number | undefined;
 
   /** @param screen the element that holds the plot on the screen */
   constructor(private readonly screen: HTMLElement) {}
@@ -27,12 +28,13 @@ export class Paper {
     const { data, layout } = figure(printWidth, light);
     void library.react(this.picture, data, layout, { ...config, staticPlot: true });
     this.drawn = figure;
+    this.height = layout.height;
   }
 
   /** Puts it in place. */
   show(): void {
     if (!this.drawn) return;
-    this.picture.style.height = this.screen.style.height;
+    this.picture.style.height = this.height ? `${this.height}px` : this.screen.style.height;
     this.screen.style.display = 'none';
     this.screen.after(this.picture);
   }

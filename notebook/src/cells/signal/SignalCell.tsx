@@ -146,7 +146,8 @@ function Lanes({ cell, log }: { cell: Cell<'signal'>; log: OpenLog }) {
           'Marks at the top are the panel’s own list: a filled triangle is fire, a diamond fault, a ring reset. '}{' '}
         The dashed line is the alarm threshold, the dotted one that of a blocked beam. Stretches of more than five
         intervals without samples are left open. Each line holds the least and the greatest sample of up to 2,000
-        stretches: no dip is lost, and it is drawn afresh at every zoom. Click a place to ask “why then?” below.
+        stretches: no dip is lost
+        <span data-screen>, and it is drawn afresh at every zoom. Click a place to ask “why then?” below</span>.
       </p>
       <SignalTable log={log} beams={shown} window={window} scale={settings.scale} />
     </>
