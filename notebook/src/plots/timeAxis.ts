@@ -31,7 +31,10 @@ export function timeAxis(
   named: boolean,
   pixels: number,
 ): NonNullable<Layout['xaxis']> {
-  const change = zone.changes(window.from, window.to) ? '; the clocks change in this stretch' : '';
+  const changes = zone.changes(window.from, window.to);
+  const change = changes ? '; the clocks change in this stretch' : '';
+  // Where it is narrow, the whole sentence would stand on the year below the first date.
+  const title = pixels < 520 ? `${zone.name}${changes ? '; clocks change' : ''}` : `time in ${zone.name}${change}`;
   return {
     type: 'date',
     range: [zone.wall(window.from), zone.wall(window.to)],
@@ -44,7 +47,7 @@ export function timeAxis(
     showticklabels: named,
     nticks: pixels < 520 ? 4 : 9,
     tickformatstops: tickFormats,
-    title: { text: named ? plain(`time in ${zone.name}${change}`) : '', font: { size: 11 }, standoff: 6 },
+    title: { text: named ? plain(title) : '', font: { size: 11 }, standoff: 6 },
     hoverformat: '%d %b %Y, %H:%M:%S',
   } as NonNullable<Layout['xaxis']>;
 }

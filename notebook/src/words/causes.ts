@@ -22,9 +22,12 @@ const isCause = (word: string): word is CauseWord => (causeWords as readonly str
 export const causeHeading = (cause: CauseWord): string => names[cause][0];
 export const causeOnBar = (cause: CauseWord): string => names[cause][1];
 
-/** A sentence of the library that calls causes by their words, "smoke-like (47 %)", with their headings instead. */
+/**
+ * A sentence of the library that calls causes by their words, "smoke-like (47 %)" or "smoke-like (treat as fire, 47 %)",
+ * with their headings instead.
+ */
 export const withHeadings = (sentence: string): string =>
-  sentence.replace(/([a-z-]+)(?= \(\d+ %\))/g, (word) => (isCause(word) ? causeHeading(word) : word));
+  sentence.replace(/([a-z-]+)(?= \((?:[a-z ]+, )?\d+ %\))/g, (word) => (isCause(word) ? causeHeading(word) : word));
 
 /** The heading of what is easily taken for a cause: another cause, or a reading that was set anew. */
 export const doubleHeading = (word: string): string =>

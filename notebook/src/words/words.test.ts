@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { causeHeading, causeOnBar, doubleHeading, withHeadings } from './causes.js';
 import { confidenceInWords } from './confidence.js';
 import { siteDates } from './dates.js';
-import { bytesInWords, figure, lengthInWords, percent } from './numbers.js';
+import { bytesInWords, figure, lengthInWords, measured, percent } from './numbers.js';
 
 describe('words', () => {
   it('every cause has a heading and a name for its bar', () => {
@@ -24,6 +24,14 @@ describe('words', () => {
     expect(confidenceInWords({ cause: 'contamination', confidence: 0.5 })).toBe('more likely than not');
     expect(confidenceInWords({ cause: 'contamination', confidence: 0.49 })).toBe('a possibility');
     expect(confidenceInWords({ cause: 'smoke-like', confidence: 0.2 })).toMatch(/treated as smoke/);
+  });
+
+  it('many seconds are told as minutes, hours or days, all else as it is measured', () => {
+    expect([85_740, 1200, 60].map((seconds) => measured(seconds, 's').join(' '))).toEqual(['24 h', '20 min', '60 s']);
+    expect([measured(420, 'mm'), measured(41, '')]).toEqual([
+      ['420', 'mm'],
+      ['41', ''],
+    ]);
   });
 
   it('numbers keep the digits that matter, in the way of the reader', () => {

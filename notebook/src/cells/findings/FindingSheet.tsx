@@ -4,7 +4,7 @@ import type { Cell } from '../../sheet/sheet.js';
 import { causeHeading } from '../../words/causes.js';
 import { confidenceInWords } from '../../words/confidence.js';
 import { siteDates } from '../../words/dates.js';
-import { figure, lengthInWords, percent } from '../../words/numbers.js';
+import { lengthInWords, measured, percent } from '../../words/numbers.js';
 import { showLane } from '../signal/laneName.js';
 import { goTo } from '../signal/moveWindow.js';
 import type { OpenLog } from '../useLog.js';
@@ -61,14 +61,17 @@ export function FindingSheet({ cell, log, finding }: FindingSheetProps) {
       </div>
       {finding.evidence.length > 0 && (
         <dl class="evidence" aria-label={`Evidence for finding ${finding.number}`}>
-          {finding.evidence.map(({ measure, value, unit }, row) => (
-            <div key={`${row} ${measure}`}>
-              <dt>{measure}</dt>
-              <dd>
-                {figure(value)} <span class="unit">{unit}</span>
-              </dd>
-            </div>
-          ))}
+          {finding.evidence.map((one, row) => {
+            const [value, unit] = measured(one.value, one.unit);
+            return (
+              <div key={`${row} ${one.measure}`}>
+                <dt>{one.measure}</dt>
+                <dd>
+                  {value} <span class="unit">{unit}</span>
+                </dd>
+              </div>
+            );
+          })}
         </dl>
       )}
       {finding.runnerUp && <Partings runnerUp={finding.runnerUp} />}

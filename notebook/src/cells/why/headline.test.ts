@@ -23,6 +23,9 @@ describe('inNames', () => {
     expect(inNames('process-aerosol (72 %), on 14 days: Ragged dips.', [dust])).toBe(
       'Dust or steam from work (72 %), on 14 days: Ragged dips.',
     );
+    expect(inNames('smoke-like (treat as fire, 85 %), on 2 days: A rise.', [smoke])).toBe(
+      'Cannot be told from smoke (treat as fire, 85 %), on 2 days: A rise.',
+    );
     expect(inNames('Treat as fire. Then, for process-aerosol: Find the work.', [dust, smoke])).toBe(
       'Treat as fire. Then, for dust or steam from work: Find the work.',
     );
