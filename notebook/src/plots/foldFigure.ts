@@ -2,7 +2,7 @@ import type { Data, Layout } from 'plotly.js-dist-min';
 import type { DayFold } from '../bench/dayFold.js';
 import { scaled } from '../bench/scaled.js';
 import type { Scale } from '../sheet/sheet.js';
-import { ground } from './ground.js';
+import { ground, valuesWithin } from './ground.js';
 import type { Palette } from './palette.js';
 import { type Figure, plain } from './plotly.js';
 import { margins, tickFormats } from './timeAxis.js';
@@ -34,6 +34,7 @@ export function foldFigure(fold: DayFold, scale: Scale, zoneName: string, width:
       hoverongaps: false,
       hovertemplate: `%{x|%d %b %Y}<br>%{y:.1f} h: %{z:.2f} ${scale === 'loss' ? 'dB' : '%'}<extra></extra>`,
       colorbar: {
+        ...valuesWithin,
         thickness: 10,
         outlinewidth: 0,
         len: 1,
@@ -62,6 +63,7 @@ export function foldFigure(fold: DayFold, scale: Scale, zoneName: string, width:
       title: { text: plain(`date in ${zoneName}`), font: { size: 11 }, standoff: 6 },
     },
     yaxis: {
+      ...valuesWithin,
       range: [24.01, -0.01],
       fixedrange: true,
       showgrid: false,

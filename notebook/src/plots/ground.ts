@@ -8,6 +8,11 @@ export const ground = (colours: Palette): Pick<Layout, 'paper_bgcolor' | 'plot_b
   font: { family: '"Source Sans 3 Variable", sans-serif', size: 12, color: colours.soft },
 });
 
+/**
+ * The values up an axis, which never stand out of their plot: asked to look after that, the library would measure each.
+ */
+export const valuesWithin = { ticklabeloverflow: 'allow' } as const;
+
 /** Names of the lines above a plot, and the words under the cursor. They choose nothing. */
 export const namesAbove = (
   colours: Palette,

@@ -4,6 +4,7 @@ import type { NumberedFinding, Window } from '../bench/reading.js';
 import type { SiteZone } from '../bench/siteZone.js';
 import { causeOnBar } from '../words/causes.js';
 import type { Lane } from './lane.js';
+import { namesOnBars } from './namesOnBars.js';
 import type { Palette } from './palette.js';
 import { plain } from './plotly.js';
 
@@ -35,7 +36,17 @@ export function bars({ strips, window, zone, chosen }: Lane, pixels: number, col
     .map((severity) => cut.filter(({ finding }) => finding.severity === severity))
     .filter((same) => same.length > 0)
     .map((same) => barsAlike(same, zone, chosen, colours));
-  return handles.length > 0 ? [unseenBars(handles, zone), ...drawn] : drawn;
+  const names = cut.map(({ finding, row, start, long, name, inside }) => ({
+    at: inside ? start : start + long,
+    row,
+    name,
+    colour: inside && finding.severity === 'act' ? colours.paper : colours.ink,
+  }));
+  return [
+    ...(handles.length > 0 ? [unseenBars(handles, zone)] : []),
+    ...drawn,
+    ...namesOnBars(names, perPixel, 12, zone),
+  ];
 }
 
 /** A bar cut to the window, and its name. */
@@ -86,14 +97,6 @@ function barsAlike(same: readonly Bar[], zone: SiteZone, chosen: number | null, 
   const solid = severity === 'act';
   return {
     ...placed(same, zone),
-    text: same.map(({ name }) => plain(name)),
-    textposition: same.map(({ inside }) => (inside ? 'inside' : 'outside')),
-    insidetextanchor: 'start',
-    constraintext: 'none',
-    textangle: 0,
-    cliponaxis: true,
-    insidetextfont: { size: 12, color: solid ? colours.paper : colours.ink },
-    outsidetextfont: { size: 12, color: colours.ink },
     marker: {
       color: solid ? colours.deep : colours.paper,
       line: {

@@ -2,7 +2,7 @@ import type { Data, Layout, Shape } from 'plotly.js-dist-min';
 import type { Line } from '../bench/reading.js';
 import { scaledThreshold } from '../bench/scaled.js';
 import type { Scale } from '../sheet/sheet.js';
-import { ground } from './ground.js';
+import { ground, valuesWithin } from './ground.js';
 import type { Lane } from './lane.js';
 import { bars } from './laneBars.js';
 import { shading, thresholdNames, thresholds } from './laneShapes.js';
@@ -37,7 +37,9 @@ export function laneFigure(lane: Lane, width: number, colours: Palette): Figure 
   const { rows } = lane;
   const height = laneHeight(rows, lane.lowest);
   const bottom = lane.lowest ? axisHeight : 10;
-  const inner = height - bottom;
+  // Half of a value may stand above the line's part; there is room for it below the bars.
+  const top = rows > 0 ? 0 : 6;
+  const inner = height - bottom - top;
   const share = (rows * barHeight) / inner;
   const range = valueRange(lane);
   const { l, r } = margins(width);
@@ -45,7 +47,7 @@ export function laneFigure(lane: Lane, width: number, colours: Palette): Figure 
   const layout: Partial<Layout> = {
     width,
     height,
-    margin: { l, r, t: 0, b: bottom },
+    margin: { l, r, t: top, b: bottom },
     ...ground(colours),
     showlegend: false,
     dragmode: 'zoom',
@@ -62,6 +64,7 @@ export function laneFigure(lane: Lane, width: number, colours: Palette): Figure 
       domain: [0, 1],
     },
     yaxis: {
+      ...valuesWithin,
       domain: [0, rows > 0 ? 1 - share - 6 / inner : 1],
       range: [...range],
       fixedrange: true,

@@ -1,5 +1,6 @@
 import type { Data } from 'plotly.js-dist-min';
 import type { Lane } from './lane.js';
+import { namesOnBars } from './namesOnBars.js';
 import type { Palette } from './palette.js';
 import { plain } from './plotly.js';
 
@@ -26,17 +27,17 @@ export function states(lane: Lane, pixels: number, colours: Palette): Data[] {
       width: 0.62,
       xaxis: 'x',
       yaxis: 'y2',
-      text: cut.map(({ name }) => name),
-      textposition: 'inside',
-      insidetextanchor: 'start',
-      constraintext: 'none',
-      textangle: 0,
-      insidetextfont: { size: 11, color: colours.paper },
       marker: { color: cut.map(({ state }) => (state === 'fire' ? colours.warm : colours.soft)), line: { width: 0 } },
       hovertext: cut.map(({ state }) => `the equipment would have signalled ${state}`),
       hoverinfo: 'text',
       name: 'signalled',
     } as unknown as Data,
+    ...namesOnBars(
+      cut.map(({ from, name }) => ({ at: from, row: lane.rows - 1, name, colour: colours.paper })),
+      perPixel,
+      11,
+      zone,
+    ),
   ];
 }
 

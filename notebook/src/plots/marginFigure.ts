@@ -2,7 +2,7 @@ import type { Data, Layout, Shape } from 'plotly.js-dist-min';
 import type { DailyLevels } from '../bench/dailyLevels.js';
 import type { Forecast } from '../bench/reading.js';
 import { scaled } from '../bench/scaled.js';
-import { ground } from './ground.js';
+import { ground, valuesWithin } from './ground.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
 import { margins, tickFormats } from './timeAxis.js';
@@ -84,6 +84,7 @@ export function marginFigure(
       fixedrange: true,
     },
     yaxis: {
+      ...valuesWithin,
       range: [least - 1, limit * 1.14],
       fixedrange: true,
       gridcolor: colours.rule,

@@ -73,10 +73,21 @@ let last: Promise<unknown> = Promise.resolve();
  * once would otherwise hold it up together.
  */
 export function inTurn<T>(draw: () => T | Promise<T>): Promise<T> {
-  const turn = last.then(() => new Promise((resolve) => setTimeout(resolve))).then(draw);
+  const turn = last.then(laidOut).then(draw);
   last = turn.catch(() => undefined);
   return turn;
 }
+
+/**
+ * Comes when the browser has laid out what changed on the page: the library measures its words, and would have to wait
+ * for that in the middle of its own work. A page that nobody sees is not laid out: it does not wait.
+ */
+const laidOut = (): Promise<void> =>
+  new Promise((resolve) => {
+    const go = (): void => void setTimeout(resolve);
+    if (document.hidden) go();
+    else requestAnimationFrame(go);
+  });
 
 /** Text for a plot. The library reads a few tags in texts: what comes from a log or a site file is text, not tags. */
 export const plain = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');

@@ -1,6 +1,6 @@
 import type { Line, Window } from '../bench/reading.js';
 import type { SiteZone } from '../bench/siteZone.js';
-import { ground } from './ground.js';
+import { ground, valuesWithin } from './ground.js';
 import type { Palette } from './palette.js';
 import type { Figure } from './plotly.js';
 import { axisHeight, margins, timeAxis } from './timeAxis.js';
@@ -27,13 +27,14 @@ export function temperatureFigure(line: Line, window: Window, zone: SiteZone, wi
     layout: {
       width,
       height: temperatureHeight,
-      margin: { l, r, t: 4, b: axisHeight },
+      margin: { l, r, t: 6, b: axisHeight },
       ...ground(colours),
       showlegend: false,
       dragmode: 'zoom',
       hovermode: false,
       xaxis: timeAxis(window, zone, colours, true, width),
       yaxis: {
+        ...valuesWithin,
         fixedrange: true,
         gridcolor: colours.rule,
         zeroline: false,
