@@ -1,4 +1,4 @@
-import { type BeamRecord, minute, type Trace } from '../columns/index.js';
+import { type BeamRecord, minute, second, type Trace } from '../columns/index.js';
 import type { Beam, Site } from '../site/index.js';
 import { type LocalClock, localClock } from './localClock.js';
 import { sampleNoise } from './noise.js';
@@ -58,25 +58,31 @@ export function view(record: BeamRecord, beam: Beam, site: Site): View | undefin
   };
 }
 
-/** Longest that a value held is said once [ms]: an hour needs some; intervals from which it is said again. Own choice. */
+/**
+ * Longest that a value held is said once [ms]: an hour needs some; intervals from which a slow logger says it again, and a
+ * quick one at the soonest. Own choice.
+ */
 const sparsest = 15 * minute;
-const saidAgain = 1.25;
+const saidAgain = { slow: 1.25, quick: 0.95 };
 
 /**
- * The rows of an on-change log as the logger took them. What is held is repeated every minute in a trace; a logger that
- * looks once in a quarter of an hour has not seen fifteen samples alike, and its noise would pass for flat objects.
+ * The rows of an on-change log as the logger took them. What is held is repeated in a trace every minute and a second before
+ * it changes; a logger that looks once in a quarter of an hour has not seen fifteen samples alike, and its noise would pass
+ * for flat objects, nor has one that looks every ten seconds seen each sample twice, and its noise would pass for growth.
  */
 function asSampled(trace: Trace, interval: number): Trace {
   const { time, until, level, low, high, spread, count } = trace;
-  const least = saidAgain * Math.min(interval, sparsest);
-  if (least <= minute) return trace;
+  const quick = saidAgain.slow * interval <= minute;
+  const least = quick ? saidAgain.quick * interval : saidAgain.slow * Math.min(interval, sparsest);
+  const reach = quick ? second : Number.POSITIVE_INFINITY;
   const kept: number[] = [];
   let last = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < time.length; i++) {
-    const repeated = count[i] === 1 && level[i] === level[i - 1] && (time[i] as number) - last < least;
-    if (repeated && i + 1 < time.length) continue;
+    const now = time[i] as number;
+    const repeated = count[i] === 1 && level[i] === level[i - 1] && now - last < least;
+    if (repeated && (time[i + 1] as number) - now <= reach) continue;
     kept.push(i);
-    last = time[i] as number;
+    last = now;
   }
   return {
     time: Float64Array.from(kept, (i) => time[i] as number),
