@@ -96,6 +96,23 @@ function flickers({ excursions, view }: Unsorted, e: Excursion): boolean {
   return (long <= flickering && quick >= 5) || steady >= swings.alike;
 }
 
+/**
+ * Longest recovery [ms] that is at once, on a log of this interval or a faster one, and how many times as rough as usual, to
+ * both sides, the samples must be for a dip that goes so to be one of their swings. Own choice.
+ */
+const atOnce = { recovery: 2000, interval: 1000, raised: 2 };
+
+/**
+ * Whether a dip among samples that swing to both sides is gone within two seconds. Smoke that flickers does so to one side,
+ * and air takes longer to leave a path: the measured smoke of `datasets` stays for minutes. An object that is taken away
+ * goes so, too, but is told before, by its flat bottom.
+ */
+export const swingsBack = ({ view, raised }: Unsorted, e: Excursion): boolean =>
+  view.interval <= atOnce.interval &&
+  !e.open &&
+  e.recovery <= atOnce.recovery &&
+  (raised[(e.from + e.to) >> 1] as number) > atOnce.raised;
+
 /** Whether the level stands about as far off on the other side within some samples of an excursion. */
 function bothWays({ excursions, view }: Unsorted, e: Excursion): boolean {
   const reach = Math.max(e.end - e.start, (e.deepSamples <= 3 ? 60 : 10) * view.interval);

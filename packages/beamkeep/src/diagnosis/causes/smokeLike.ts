@@ -6,6 +6,7 @@ import type { Climb } from '../climb.js';
 import { climbIn, climbsIn, unusualClimbs } from '../climbsWithin.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
+import { noiseBefore } from '../roughness.js';
 import { evidence, logistic, percent, spell } from '../wording.js';
 
 /**
@@ -68,13 +69,18 @@ function fires(picture: Picture): Suspect[] {
 }
 
 function growths(picture: Picture): Suspect[] {
+  const clear = (s: Suspect): boolean => isClear(picture, s);
   return picture.excursions.flatMap((e) => {
     const kind = picture.kind.get(e);
     if (kind !== 'smoke') {
-      return growsAmid.has(kind) ? unusualClimbs(picture, e).map((c) => grownOver(picture, e, c)) : [];
+      return growsAmid.has(kind)
+        ? unusualClimbs(picture, e)
+            .map((c) => grownOver(picture, e, c))
+            .filter(clear)
+        : [];
     }
     const climbs = climbsIn(picture, e).filter((c) => !picture.usualClimbs.has(c));
-    if (climbs.length > 0) return grownIn(picture, e, climbs);
+    if (climbs.length > 0) return grownIn(picture, e, climbs).filter(clear);
     const growth = Number.isFinite(e.onset) ? e.onset : 0;
     return cleared(picture, e).map(([start, end], k) => ({
       ...asSmoke,
@@ -85,6 +91,15 @@ function growths(picture: Picture): Suspect[] {
       lost: lossWithin(picture, e, start, end),
     }));
   });
+}
+
+/** Spreads of the samples before it that a growth must pass at its greatest, to be clearly beyond the noise. Own choice. */
+const clearSpreads = 6;
+
+/** Whether a growth is clearly beyond the noise, as the smoke rule asks. */
+function isClear({ rough, view }: Picture, { start, lost }: Suspect): boolean {
+  const noise = noiseBefore(rough, rowAt(view.trace.time, start)) ?? view.sampleNoise;
+  return lost >= clearSpreads * noise;
 }
 
 /** Times the length of an episode by which slow growth may have led up to it. Own choice. */
