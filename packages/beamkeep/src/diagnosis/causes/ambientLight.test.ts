@@ -56,6 +56,15 @@ describe('ambient-light', () => {
     const found = theOne(diagnosed(recordOf(kept, { days: 30 })), 'ambient-light');
     expect(measured(found, 'comes back within')).toBeLessThan(0.1);
   });
+  it('knows a sun that clouds leave but a glint of, here and there within its hours, where nothing else raises the level', () => {
+    const glint = (t: number): number => Math.floor(6 * (13 + 0.9 * chanceOf(dayOf(t), 8)));
+    const sunny = (t: number): number => (Math.floor(6 * hourOf(t)) === glint(t) ? 1.12 : 1);
+    const some = (t: number): number =>
+      Math.floor(6 * hourOf(t)) === Math.floor(144 * chanceOf(dayOf(t), 9)) ? 1.12 : 1;
+    const slow = { days: 20, intervalSeconds: 600 };
+    expect(theOne(diagnosed(recordOf(sunny, slow)), 'ambient-light').confidence).toBeGreaterThan(0.5);
+    expect(stated(diagnosed(recordOf((t) => Math.max(sunny(t), some(t)), slow)), 'ambient-light')).toEqual([]);
+  });
   it('is not stated of dust that comes at its hour, for dust lingers', () => {
     const puff = (t: number): number => {
       const minutes = (hourOf(t) - 10) * 60 - 10 * chanceOf(dayOf(t), 4);

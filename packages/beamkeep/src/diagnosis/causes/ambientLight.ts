@@ -30,6 +30,11 @@ const fewDays = 10;
 const mostOfDay = 2;
 /** How near in their hours stretches of light on neighbouring days lie [h]: between simulated light and what else is sharp. */
 const keepsTo = 0.15;
+/**
+ * How much wider apart they may lie where all such stretches of the log keep to one window of hours [h], and the share of
+ * them in it from which that begins to count: clouds leave glints here and there within the hours of the sun. Own choice.
+ */
+const cloudy = { wider: 0.3, from: 0.7 };
 /** Share of the confidence that is left where no two days lie near enough to show it: own choice. */
 const unseen = 0.3;
 
@@ -80,9 +85,10 @@ export const ambientLight: Cause = {
     // By chance the window would hold its share of the day.
     const share = all.length / found.length;
     const returns = returnsWithin(picture, days);
+    const near = keepsTo + cloudy.wider * Math.max(0, (share - cloudy.from) / (1 - cloudy.from));
     const confidence =
       0.97 *
-      (returns === undefined ? unseen : logistic(30 * (keepsTo - returns))) *
+      (returns === undefined ? unseen : logistic(30 * (near - returns))) *
       logistic(1.2 * (days.size - 2.6)) *
       logistic(3.5 * (depth / picture.slowLimit - 1.2)) *
       logistic(12 * (share - 0.45));
