@@ -32,6 +32,13 @@ describe('roughStretches', () => {
     const [one] = roughStretches(pictured(recordOf(shaking(0.04, 0.2), fast)));
     expect(one && isShaking(one)).toBe(true);
   });
+  it('knows a mount that shakes across the peak, which dips twice in a turn, unequally', () => {
+    const loss = (t: number): number => 0.06 * (0.18 + Math.sin((2 * Math.PI * 1.05 * (t - monday)) / 1000)) ** 2;
+    const across = (t: number) => (shaking(1, 1)(t) === 1 ? 1 : 1 - loss(t));
+    const [one] = roughStretches(pictured(recordOf(across, fast)));
+    expect(one && isShaking(one)).toBe(true);
+    expect(one?.swing).toBeGreaterThan(0.6);
+  });
   it('takes a few stretches that swing among many that do not for noise', () => {
     // Noise on twelve days, and among it one short stretch that swings.
     const rough = (t: number): number => {

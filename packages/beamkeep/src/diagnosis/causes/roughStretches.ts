@@ -31,11 +31,18 @@ const swingLooks = 9;
 
 /** A swing. */
 interface Swing {
-  /** Least autocorrelation, sign turned. */
+  /** Least autocorrelation, sign turned; or half of its greatest climb from a lag to a later one, where that is larger. */
   readonly size: number;
-  /** Autocorrelation at twice the lag at which that stands: as large as `size` where the swing goes on and on. */
+  /** Autocorrelation at twice the lag of the least, or at the top of the climb: as large as `size` where the swing goes on. */
   readonly again: number;
 }
+
+/** How clearly a swing comes round again: what does not was chance, or one slow bend. */
+const comesRound = ({ size, again }: Swing): number => Math.min(size, 2 * Math.max(0, again));
+
+/** Autocorrelation from which a course repeats itself, whatever its shape, once it had turned as far as that. Own choice. */
+const repeats = 0.6;
+const turns = -0.15;
 
 function swingOf(own: Float64Array): Swing {
   let sum = 0;
@@ -51,16 +58,20 @@ function swingOf(own: Float64Array): Swing {
   const alike = (products: number, lag: number): number =>
     (products / Math.max(power, 1e-12)) * (own.length / (own.length - lag));
   const products = lagProducts(off, Math.min(swingLag, own.length >> 2));
-  let size = 0;
+  let least = 0;
   let at = 1;
+  // A mount that shakes across the peak dips twice in a turn, unequally: no lag turns such a course over, but one repeats it.
+  let round: Swing = { size: 0, again: 0 };
   for (let lag = 1; lag < products.length; lag++) {
-    const r = -alike(products[lag] as number, lag);
-    if (r > size) {
-      size = r;
+    const r = alike(products[lag] as number, lag);
+    if (r < least) {
+      least = r;
       at = lag;
     }
+    if (least < turns && r > repeats && (r - least) / 2 > round.size) round = { size: (r - least) / 2, again: r };
   }
-  return { size, again: 2 * at < own.length ? alike(together(off, 2 * at, off.length), 2 * at) : 0 };
+  const turned = { size: -least, again: 2 * at < own.length ? alike(together(off, 2 * at, off.length), 2 * at) : 0 };
+  return comesRound(round) > comesRound(turned) ? round : turned;
 }
 
 /** How steadily the runs swing: the middle of some looks, each at runs that follow one another. */
@@ -79,9 +90,7 @@ function steadySwing(depth: Float64Array, runs: readonly Run[], own: readonly nu
       if (last.to - first.from >= swingRows) break;
     }
     if (first === undefined || last === undefined) continue;
-    const { size, again } = swingOf(depth.subarray(first.from, Math.min(last.to + 1, first.from + swingRows)));
-    // What does not come round again was chance, or one slow bend.
-    sizes.push(Math.min(size, 2 * Math.max(0, again)));
+    sizes.push(comesRound(swingOf(depth.subarray(first.from, Math.min(last.to + 1, first.from + swingRows)))));
   }
   return median(Float64Array.from(sizes)) || 0;
 }
