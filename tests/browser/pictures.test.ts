@@ -70,8 +70,9 @@ describe('pictures as files', () => {
     await page.evaluate("dispatchEvent(new Event('beforeprint'))");
     for (const pictures of await seen()) expect(pictures).toEqual(['660 light']);
     // A lane may come to stand on a sheet of paper without the one that carries the time axis on the screen.
-    for (const lane of await page.locator('.lane').all())
-      await expect(lane.locator('.xtick:visible').count()).resolves.toBeGreaterThan(2);
+    const lanes = await page.locator('.lane').all();
+    expect(lanes).toHaveLength(2);
+    for (const lane of lanes) await expect(lane.locator('.xtick:visible').count()).resolves.toBeGreaterThan(2);
     await page.evaluate("dispatchEvent(new Event('afterprint'))");
     await expect(seen()).resolves.toEqual(before);
   });

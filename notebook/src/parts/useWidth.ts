@@ -2,8 +2,8 @@ import type { RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 /**
- * Width of an element without padding [px], 0 until it stands on the page, and the reference to give to it. It is measured
- * at once: what depends on it would otherwise ask for its data a frame after all that does not.
+ * Width of an element that has no padding [px], 0 until it stands on the page, and the reference to give to it. It is
+ * measured at once: what depends on it would otherwise ask for its data a frame after all that does not.
  */
 export function useWidth<E extends HTMLElement>(): readonly [RefObject<E | null>, number] {
   const element = useRef<E>(null);

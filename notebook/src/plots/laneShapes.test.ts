@@ -49,5 +49,15 @@ describe('shading', () => {
     expect(areas({ strips })).toEqual([['band', [[7, 7.2]]]]);
   });
 
+  it('what two findings share is filled once, not left open', () => {
+    const strips = [finding(1, 1, 6), finding(2, 4, 9)];
+    const lane = { window, zone: siteZone('UTC'), chosen: null, strips } as Partial<Lane> as Lane;
+    expect(shading(lane, colours)).toMatchObject([{ type: 'path', fillrule: 'nonzero' }]);
+    expect(areas({ strips })[0]?.[1]).toEqual([
+      [1, 6],
+      [4, 9],
+    ]);
+  });
+
   it('nothing to shade is no shape', () => expect(areas({ strips: [] })).toEqual([]));
 });

@@ -7,7 +7,8 @@ import type { Palette } from './palette.js';
 
 /**
  * Shading behind the line: of findings short enough to be local, and of the chosen one. However many stretches, it is
- * two shapes at most: a shape of its own for each would cost as much to draw as all the rest of a lane.
+ * two shapes at most: a shape of its own for each would cost as much to draw as all the rest of a lane. Where stretches
+ * overlap, the shape is filled all the same: all turn the same way.
  */
 export function shading({ strips, window, zone, chosen }: Lane, colours: Palette): Partial<Shape>[] {
   const least = (window.to - window.from) / 500;
@@ -27,7 +28,15 @@ export function shading({ strips, window, zone, chosen }: Lane, colours: Palette
     { path: areas(findings.filter(({ number }) => number === chosen)), fillcolor: colours.warm, opacity: 0.22 },
   ]
     .filter(({ path }) => path !== '')
-    .map((shape) => ({ ...shape, type: 'path', layer: 'below', xref: 'x', yref: 'y domain', line: { width: 0 } }));
+    .map((shape) => ({
+      ...shape,
+      type: 'path',
+      fillrule: 'nonzero',
+      layer: 'below',
+      xref: 'x',
+      yref: 'y domain',
+      line: { width: 0 },
+    }));
 }
 
 const spansOf = ({ episodes, start, end }: NumberedFinding): readonly (readonly [number, number])[] =>

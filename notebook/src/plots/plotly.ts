@@ -78,15 +78,20 @@ export function inTurn<T>(draw: () => T | Promise<T>): Promise<T> {
   return turn;
 }
 
+/** How long a frame is waited for [ms]. */
+const longestFrame = 200;
+
 /**
  * Comes when the browser has laid out what changed on the page: the library measures its words, and would have to wait
- * for that in the middle of its own work. A page that nobody sees is not laid out: it does not wait.
+ * for that in the middle of its own work. A page that nobody sees is not laid out: it does not wait, nor does one that
+ * is hidden meanwhile wait for long.
  */
 const laidOut = (): Promise<void> =>
   new Promise((resolve) => {
     const go = (): void => void setTimeout(resolve);
-    if (document.hidden) go();
-    else requestAnimationFrame(go);
+    if (document.hidden) return go();
+    requestAnimationFrame(go);
+    setTimeout(go, longestFrame);
   });
 
 /** Text for a plot. The library reads a few tags in texts: what comes from a log or a site file is text, not tags. */

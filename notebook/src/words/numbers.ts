@@ -46,9 +46,9 @@ export function lengthInWords(milliseconds: number): string {
   return `${figure(seconds / 86_400, 2)} days`;
 }
 
-/** A value and its unit as a person reads them: many seconds as minutes, hours or days. */
+/** A value and its unit as a person reads them: two minutes or more, in seconds, as minutes, hours or days. */
 export function measured(value: number, unit: string): readonly [value: string, unit: string] {
-  if (unit !== 's' || value < 120) return [figure(value), unit];
+  if (unit !== 's' || !Number.isFinite(value) || value < 120) return [figure(value), unit];
   const [long = '', words = ''] = lengthInWords(1000 * value).split(' ');
   return [long, words];
 }

@@ -28,10 +28,12 @@ describe('words', () => {
 
   it('many seconds are told as minutes, hours or days, all else as it is measured', () => {
     expect([85_740, 1200, 60].map((seconds) => measured(seconds, 's').join(' '))).toEqual(['24 h', '20 min', '60 s']);
-    expect([measured(420, 'mm'), measured(41, '')]).toEqual([
+    expect([measured(420, 'mm'), measured(41, ''), measured(Number.POSITIVE_INFINITY, 's')]).toEqual([
       ['420', 'mm'],
       ['41', ''],
+      ['without end', 's'],
     ]);
+    expect(measured(Number.NaN, 's')).toEqual(['none', 's']);
   });
 
   it('numbers keep the digits that matter, in the way of the reader', () => {

@@ -1,6 +1,6 @@
 import { percentToDecibels } from 'beamkeep/attenuation';
 import type { CauseWord } from 'beamkeep/diagnosis';
-import { useCallback, useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { DailyLevels } from '../../bench/dailyLevels.js';
 import type { BeamReading } from '../../bench/reading.js';
 import { scaled } from '../../bench/scaled.js';
@@ -48,15 +48,8 @@ function Margin({ log, beam }: { log: OpenLog; beam: BeamReading }) {
   }, [log.bench, beam]);
   const alarm = log.reading.site.beams.find(({ id }) => id === beam.id)?.alarmThreshold ?? Number.NaN;
   const limit = beam.forecast?.obscuration ?? alarm;
-  const draw = useCallback(
-    (width: number, colours: Palette) =>
-      marginFigure(
-        days ?? { clock: [], middle: new Float64Array(0), low: new Float64Array(0) },
-        limit,
-        beam.forecast,
-        width,
-        colours,
-      ),
+  const draw = useMemo(
+    () => days && ((width: number, colours: Palette) => marginFigure(days, limit, beam.forecast, width, colours)),
     [days, limit, beam.forecast],
   );
   const words = sentences(beam, limit, days);
