@@ -66,6 +66,7 @@ describe('pictures as files', () => {
         ),
       );
     const before = await seen();
+    await expect(page.locator('.plot[aria-busy="false"]').count()).resolves.toBe(before.length);
     expect(before.flat().filter((picture) => /^660|light/.test(picture))).toEqual([]);
     await page.evaluate("dispatchEvent(new Event('beforeprint'))");
     for (const pictures of await seen()) expect(pictures).toEqual(['660 light']);

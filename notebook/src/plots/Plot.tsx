@@ -15,6 +15,8 @@ const imageWidth = 960;
 export interface PlotProps {
   /** The picture at a width; a new function is a new picture. Undefined while what it shows is worked out. */
   readonly figure: ((width: number, colours: Palette) => Figure) | undefined;
+  /** Whether what it shows could not be worked out: no figure will come. */
+  readonly failed?: boolean;
   /** The same for a picture by itself, where what stands around it is missing: in a file, or on another sheet of paper. */
   readonly alone?: ((width: number, colours: Palette) => Figure) | undefined;
   /** Height [px], so that the page does not jump when the picture comes. */
@@ -76,7 +78,7 @@ addEventListener('afterprint', () => {
 });
 
 /** A plot that follows its width, the theme and the printer. */
-export function Plot({ figure, alone = figure, height, label, name, ...handlers }: PlotProps) {
+export function Plot({ figure, failed = false, alone = figure, height, label, name, ...handlers }: PlotProps) {
   const box = useRef<HTMLDivElement>(null);
   const width = useSignal(0);
   const library = useRef<Plotly>(undefined);
@@ -153,13 +155,16 @@ export function Plot({ figure, alone = figure, height, label, name, ...handlers 
 
   return (
     <div class="plot-frame">
-      <div class="plot" role="img" aria-label={label}>
+      <div class={figure ? 'plot' : 'plot plot-empty'} role="img" aria-label={label} aria-busy={!figure && !failed}>
         <div ref={box} style={{ height: `${height}px` }} />
       </div>
-      {!figure && (
+      {!figure && !failed && (
         <p class="coming" data-screen>
           On its way …
         </p>
+      )}
+      {!figure && (
+        <p class={failed ? 'coming' : 'coming on-paper'}>{failed ? 'This could not be drawn.' : 'Not drawn yet.'}</p>
       )}
       <SavePicture name={name} picture={async () => (await inTurn(() => mine.current?.image(true)))?.[1]} />
     </div>

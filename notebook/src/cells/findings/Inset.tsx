@@ -18,7 +18,7 @@ export function Inset({ log, finding }: { log: OpenLog; finding: NumberedFinding
   const whole = wholeOf(reading);
   const window = useMemo(() => around(finding, whole) ?? whole, [finding, whole.from, whole.to]);
   const ask = useCallback((to: Window) => bench.level(finding.beam, to, buckets, 'obscuration'), [bench, finding.beam]);
-  const line = useLine(ask, window)?.line;
+  const line = useLine(ask, window).shown?.line;
   const alarm = reading.site.beams.find(({ id }) => id === finding.beam)?.alarmThreshold ?? Number.NaN;
   const picture = useMemo(() => line && drawn(line.time, line.value, window), [line, window]);
   const dates = siteDates(reading.site.timeZone);

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { DayFold } from '../../bench/dayFold.js';
 import { Choice } from '../../parts/Choice.js';
 import { foldFigure, foldHeight } from '../../plots/foldFigure.js';
@@ -8,6 +8,7 @@ import { set } from '../../sheet/edits.js';
 import type { Cell } from '../../sheet/sheet.js';
 import { edit } from '../../state/store.js';
 import { NeedsLog } from '../NeedsLog.js';
+import { useAnswer } from '../useAnswer.js';
 import type { OpenLog } from '../useLog.js';
 
 /** The log folded at midnight: what returns with the hour stands as a band. */
@@ -20,17 +21,8 @@ function Folded({ cell, log }: { cell: Cell<'fold'>; log: OpenLog }) {
   const { scale } = cell.settings;
   const ids = reading.beams.map(({ id }) => id);
   const beam = ids.find((id) => id === cell.settings.beam) ?? ids[0];
-  const [fold, setFold] = useState<DayFold>();
-  useEffect(() => {
-    let outdated = false;
-    if (beam !== undefined)
-      void bench.dayFold(beam).then((answer) => {
-        if (!outdated) setFold(answer);
-      });
-    return () => {
-      outdated = true;
-    };
-  }, [bench, beam]);
+  const answer = useAnswer(beam === undefined ? null : () => bench.dayFold(beam), [bench, beam]);
+  const fold = answer.is === 'told' ? answer.told : undefined;
   const zone = reading.site.timeZone;
   const draw = useMemo(
     () => fold && ((width: number, colours: Palette) => foldFigure(fold, scale, zone, width, colours)),
@@ -59,6 +51,7 @@ function Folded({ cell, log }: { cell: Cell<'fold'>; log: OpenLog }) {
       </div>
       <Plot
         figure={draw}
+        failed={answer.is === 'refused'}
         height={foldHeight}
         name={[reading.site.name, 'folded by day', beam]}
         label={`Beam ${beam} folded at midnight: one column a date, one row each ten minutes of the day; a stronger tone means more loss.`}

@@ -1,5 +1,5 @@
 import { useCallback, useMemo } from 'preact/hooks';
-import type { BeamReading, NumberedFinding, Signalled, Window } from '../../bench/reading.js';
+import type { BeamReading, Line, NumberedFinding, Signalled, Window } from '../../bench/reading.js';
 import type { SiteZone } from '../../bench/siteZone.js';
 import type { Lane } from '../../plots/lane.js';
 import { nameOnBar } from '../../plots/laneBars.js';
@@ -27,6 +27,15 @@ const bucketsFor = (width: number): number =>
 
 export const scaleUnit: Readonly<Record<Scale, string>> = { obscuration: '%', level: '%', loss: 'dB' };
 
+/** A line on the scale that it was asked for: it stays on its own until that of another scale is there. */
+interface ScaledLine extends Line {
+  readonly scale: Scale;
+}
+
+/** Whether a line is the one of this window and scale. */
+const answers = ({ line, window }: ShownLine<ScaledLine>, { from, to }: Window, scale: Scale): boolean =>
+  line.scale === scale && window.from === from && window.to === to;
+
 interface BeamLaneProps {
   readonly log: OpenLog;
   readonly beam: BeamReading;
@@ -44,12 +53,20 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
   const { scale, reach } = settings;
   const site = reading.site.beams.find(({ id }) => id === beam.id);
   const buckets = bucketsFor(width);
-  const ask = useCallback((to: Window) => bench.level(beam.id, to, buckets, scale), [bench, beam.id, buckets, scale]);
-  const look = useCallback((to: Window) => bench.closer(beam.id, to, buckets, scale), [bench, beam.id, buckets, scale]);
-  const coarse = useLine(ask, window);
-  const fine = useLine(look, window);
-  const shown =
-    fine && coarse && fine.window.from === coarse.window.from && fine.window.to === coarse.window.to ? fine : coarse;
+  const ask = useCallback(
+    async (to: Window): Promise<ScaledLine> => ({ ...(await bench.level(beam.id, to, buckets, scale)), scale }),
+    [bench, beam.id, buckets, scale],
+  );
+  const look = useCallback(
+    async (to: Window): Promise<ScaledLine | null> => {
+      const line = await bench.closer(beam.id, to, buckets, scale);
+      return line && { ...line, scale };
+    },
+    [bench, beam.id, buckets, scale],
+  );
+  const { shown: coarse, failed } = useLine(ask, window);
+  const { shown: fine } = useLine(look, window);
+  const shown = fine && coarse && answers(fine, coarse.window, coarse.line.scale) ? fine : coarse;
   const chosen = desk.chosen.value;
   const mine = beam.findings.some(({ number }) => number === chosen) ? chosen : null;
   const told = settings.states ? desk.signalled.value : null;
@@ -61,11 +78,11 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
   );
   const rows = findingRows + (signalled && signalled.length > 0 ? 1 : 0);
   const picture = useCallback(
-    ({ line, window: inSight }: ShownLine, wide: number, colours: Palette, axis: boolean) => {
+    ({ line, window: inSight }: ShownLine<ScaledLine>, wide: number, colours: Palette, axis: boolean) => {
       const lane: Lane = {
         line,
         window: inSight,
-        scale,
+        scale: line.scale,
         reach,
         alarmThreshold: site?.alarmThreshold ?? Number.NaN,
         faultThreshold: site?.faultThreshold ?? Number.NaN,
@@ -80,13 +97,13 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
       };
       return laneFigure(lane, wide, colours);
     },
-    [scale, reach, site, beam, findingRows, rows, mine, signalled, zone, reading],
+    [reach, site, beam, findingRows, rows, mine, signalled, zone, reading],
   );
   const [draw, alone] = useMemo(
     () => [lowest, true].map((axis) => shown && ((wide: number, to: Palette) => picture(shown, wide, to, axis))),
     [shown, picture, lowest],
   );
-  const late = shown && (shown.window.from !== window.from || shown.window.to !== window.to);
+  const late = shown && !answers(shown, window, scale);
   const at = desk.cursor.value;
   const value = at !== null && shown ? valueAt(shown.line, at) : Number.NaN;
   const dates = siteDates(zone.name);
@@ -102,16 +119,18 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
         )}
         {late && (
           <span class="coming" data-screen>
-            The line of this stretch is on its way …
+            {failed ? 'The line asked for could not be made.' : 'The line asked for is on its way …'}
           </span>
         )}
         <span class="lane-value" data-screen>
           {at !== null &&
-            `${dates.moment(at)}: ${Number.isNaN(value) ? 'no sample' : `${figure(value)} ${scaleUnit[scale]}`}`}
+            shown &&
+            `${dates.moment(at)}: ${Number.isNaN(value) ? 'no sample' : `${figure(value)} ${scaleUnit[shown.line.scale]}`}`}
         </span>
       </div>
       <Plot
         figure={draw}
+        failed={failed}
         alone={alone}
         height={laneHeight(rows, lowest)}
         name={[reading.site.name, 'signal', beam.id]}

@@ -21,7 +21,7 @@ interface TemperatureLaneProps {
 export function TemperatureLane({ log, beam, window, zone }: TemperatureLaneProps) {
   const { bench, desk } = log;
   const ask = useCallback((to: Window) => bench.temperature(beam, to, 1000), [bench, beam]);
-  const shown = useLine(ask, window);
+  const { shown, failed } = useLine(ask, window);
   const draw = useMemo(
     () =>
       shown && ((width: number, colours: Palette) => temperatureFigure(shown.line, shown.window, zone, width, colours)),
@@ -41,6 +41,7 @@ export function TemperatureLane({ log, beam, window, zone }: TemperatureLaneProp
       </div>
       <Plot
         figure={draw}
+        failed={failed}
         height={temperatureHeight}
         name={[log.reading.site.name, 'temperature', beam]}
         label={`Temperature near the structure of beam ${beam}, ${dates.stretch(window.from, window.to)}.`}

@@ -2,9 +2,15 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Line, Window } from '../../bench/reading.js';
 
 /** A line and the window that it was made for. */
-export interface ShownLine {
-  readonly line: Line;
+export interface ShownLine<L extends Line = Line> {
+  readonly line: L;
   readonly window: Window;
+}
+
+/** The line to show, and whether that of the last question will not come. */
+interface LineAsked<L extends Line> {
+  readonly shown?: ShownLine<L> | undefined;
+  readonly failed: boolean;
 }
 
 /**
@@ -13,19 +19,25 @@ export interface ShownLine {
  *
  * @param ask asks the bench for the line, or for null where there is none; a new function is a new question
  */
-export function useLine(ask: (window: Window) => Promise<Line | null>, window: Window): ShownLine | undefined {
-  const [shown, show] = useState<ShownLine>();
+export function useLine<L extends Line>(ask: (window: Window) => Promise<L | null>, window: Window): LineAsked<L> {
+  const [asked, answered] = useState<LineAsked<L>>({ failed: false });
   const { from, to } = window;
   useEffect(() => {
     let outdated = false;
-    void ask({ from, to }).then((line) => {
-      if (!outdated && line) show({ line, window: { from, to } });
-    });
+    answered((last) => (last.failed ? { ...last, failed: false } : last));
+    ask({ from, to }).then(
+      (line) => {
+        if (!outdated && line) answered({ shown: { line, window: { from, to } }, failed: false });
+      },
+      () => {
+        if (!outdated) answered(({ shown }) => ({ shown, failed: true }));
+      },
+    );
     return () => {
       outdated = true;
     };
   }, [ask, from, to]);
-  return shown;
+  return asked;
 }
 
 /** What a line shows at an instant: the value before it, or NaN in a gap and outside. */

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { type Peak, peaksOf, type SwingSpectrum } from '../../bench/spectrumOf.js';
 import { Choice } from '../../parts/Choice.js';
 import { Plot } from '../../plots/Plot.js';
@@ -10,6 +10,7 @@ import { edit } from '../../state/store.js';
 import { siteDates } from '../../words/dates.js';
 import { figure, lengthInWords } from '../../words/numbers.js';
 import { NeedsLog } from '../NeedsLog.js';
+import { useAnswer } from '../useAnswer.js';
 import { type OpenLog, wholeOf } from '../useLog.js';
 
 /** Which periods return in the stretch that is in sight. */
@@ -22,17 +23,13 @@ function Periods({ cell, log }: { cell: Cell<'spectrum'>; log: OpenLog }) {
   const ids = reading.beams.map(({ id }) => id);
   const beam = ids.find((id) => id === cell.settings.beam) ?? ids[0];
   const { from, to } = desk.window.value ?? wholeOf(reading);
-  const [spectrum, setSpectrum] = useState<SwingSpectrum>();
-  useEffect(() => {
-    let outdated = false;
-    if (beam !== undefined)
-      void bench.spectrum(beam, { from, to }).then((answer) => {
-        if (!outdated) setSpectrum(answer);
-      });
-    return () => {
-      outdated = true;
-    };
-  }, [bench, beam, from, to]);
+  const answer = useAnswer(beam === undefined ? null : () => bench.spectrum(beam, { from, to }), [
+    bench,
+    beam,
+    from,
+    to,
+  ]);
+  const spectrum = answer.is === 'told' ? answer.told : undefined;
   const draw = useMemo(
     () => spectrum && ((width: number, colours: Palette) => spectrumFigure(spectrum, width, colours)),
     [spectrum],
@@ -50,10 +47,18 @@ function Periods({ cell, log }: { cell: Cell<'spectrum'>; log: OpenLog }) {
         />
       </div>
       <p class="answer">
-        {words} This is of the stretch in sight above, {siteDates(reading.site.timeZone).stretch(from, to)}.
+        {words
+          ? `${words} This is of the stretch in sight above, ${siteDates(reading.site.timeZone).stretch(from, to)}.`
+          : 'Not worked out yet.'}
       </p>
-      {spectrum && spectrum.period.length > 0 && (
-        <Plot figure={draw} height={spectrumHeight} label={words} name={[reading.site.name, 'periods', beam]} />
+      {spectrum?.period.length !== 0 && (
+        <Plot
+          figure={draw}
+          failed={answer.is === 'refused'}
+          height={spectrumHeight}
+          label={words || `Periods that return on beam ${beam}.`}
+          name={[reading.site.name, 'periods', beam]}
+        />
       )}
     </>
   );
