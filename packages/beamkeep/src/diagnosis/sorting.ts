@@ -11,8 +11,9 @@ import { tenLog, type View } from './view.js';
 import { isNoise, swingsBack } from './wildSamples.js';
 
 /*
- * Each excursion is sorted by what it looks like. Smoke goes first and is only ruled out by the edges of an object, by
- * growth too slow for the smoke rule, or by a family of its like on other days; never by a better story.
+ * Each excursion is sorted by what it looks like. Smoke goes first and is only ruled out by noise that reaches as far, by
+ * the edges of an object, by growth too slow for the smoke rule, or by a family of its like on other days; never by a
+ * better story.
  */
 
 /** Sorts the excursions of a beam. */

@@ -59,11 +59,11 @@ export function view(record: BeamRecord, beam: Beam, site: Site): View | undefin
 }
 
 /**
- * Longest that a value held is said once [ms]: an hour needs some; intervals from which a slow logger says it again, and a
- * quick one at the soonest. Own choice.
+ * Longest that a value held is said once [ms]: an hour needs some; intervals from which it is said again by a slow logger, and
+ * by a quick one; intervals within which a quick one has looked again when the value changes. Own choice.
  */
 const sparsest = 15 * minute;
-const saidAgain = { slow: 1.25, quick: 0.95 };
+const saidAgain = { slow: 1.25, quick: 0.95, next: 1.5 };
 
 /**
  * The rows of an on-change log as the logger took them. What is held is repeated in a trace every minute and a second before
@@ -74,13 +74,15 @@ function asSampled(trace: Trace, interval: number): Trace {
   const { time, until, level, low, high, spread, count } = trace;
   const quick = saidAgain.slow * interval <= minute;
   const least = quick ? saidAgain.quick * interval : saidAgain.slow * Math.min(interval, sparsest);
-  const reach = quick ? second : Number.POSITIVE_INFINITY;
   const kept: number[] = [];
   let last = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < time.length; i++) {
     const now = time[i] as number;
-    const repeated = count[i] === 1 && level[i] === level[i - 1] && now - last < least;
-    if (repeated && (time[i + 1] as number) - now <= reach) continue;
+    const next = time[i + 1] ?? Number.POSITIVE_INFINITY;
+    const repeated = i + 1 < time.length && count[i] === 1 && level[i] === level[i - 1];
+    // Said a second before the change, though the sample that changed is the next one that was taken.
+    const between = quick && next - now <= second && next - last < saidAgain.next * interval;
+    if (repeated && (now - last < least || between)) continue;
     kept.push(i);
     last = now;
   }

@@ -5,7 +5,7 @@ import { overRows } from './climbs.js';
 import { climbIn } from './climbsWithin.js';
 import type { Excursion } from './excursions.js';
 import type { Unsorted } from './picture.js';
-import { noiseBefore } from './roughness.js';
+import { isTwoSided, noiseBefore, runsAbout } from './roughness.js';
 
 /*
  * Whether an excursion is no more than wild samples: noise that reaches so far, goes both ways, or flickers. What grew
@@ -96,22 +96,19 @@ function flickers({ excursions, view }: Unsorted, e: Excursion): boolean {
   return (long <= flickering && quick >= 5) || steady >= swings.alike;
 }
 
-/**
- * Longest recovery [ms] that is at once, on a log of this interval or a faster one, and how many times as rough as usual, to
- * both sides, the samples must be for a dip that goes so to be one of their swings. Own choice.
- */
-const atOnce = { recovery: 2000, interval: 1000, raised: 2 };
+/** Longest recovery [ms] that is at once, and the slowest log [ms] that can tell so. Own choice. */
+const gone = { within: 2000, interval: 1000 };
 
 /**
  * Whether a dip among samples that swing to both sides is gone within two seconds. Smoke that flickers does so to one side,
  * and air takes longer to leave a path: the measured smoke of `datasets` stays for minutes. An object that is taken away
- * goes so, too, but is told before, by its flat bottom.
+ * goes so, too, but is told before, by its flat bottom. Where the end of the scale cuts the swings off it cannot be told.
  */
-export const swingsBack = ({ view, raised }: Unsorted, e: Excursion): boolean =>
-  view.interval <= atOnce.interval &&
-  !e.open &&
-  e.recovery <= atOnce.recovery &&
-  (raised[(e.from + e.to) >> 1] as number) > atOnce.raised;
+export function swingsBack({ view, rough }: Unsorted, e: Excursion): boolean {
+  if (view.interval > gone.interval || e.open || e.recovery > gone.within) return false;
+  const about = runsAbout(rough, (e.from + e.to) >> 1);
+  return about.some((run) => isTwoSided(run, rough.usual)) && !about.some(({ cutOff }) => cutOff);
+}
 
 /** Whether the level stands about as far off on the other side within some samples of an excursion. */
 function bothWays({ excursions, view }: Unsorted, e: Excursion): boolean {

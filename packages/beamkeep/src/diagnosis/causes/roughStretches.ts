@@ -16,7 +16,7 @@ export interface RoughStretch {
   readonly spread: number;
   /** Greatest deviation of a run over its spread, upper quartile: 1.4 for a sine, 3 and more for spikes. */
   readonly crest: number;
-  /** Least autocorrelation of neighbouring samples, sign turned: near 1 for a steady swing, near 0 for noise. */
+  /** How steadily the course repeats itself, from its autocorrelation: near 1 for a steady swing, near 0 for noise. */
   readonly swing: number;
   /** Share of its runs that spread up and down alike. */
   readonly twoSided: number;

@@ -1,19 +1,19 @@
 import { hour, rowAt } from '../../columns/index.js';
-import { smokeGrowth } from '../../numbers/index.js';
+import { smokeClear, smokeGrowth } from '../../numbers/index.js';
 import { rollingMedian } from '../../statistics/index.js';
 import type { Cause, Claim } from '../cause.js';
 import type { Climb } from '../climb.js';
 import { climbIn, climbsIn, unusualClimbs } from '../climbsWithin.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
-import { noiseBefore } from '../roughness.js';
+import { noiseOfGrowth } from '../roughness.js';
 import { evidence, logistic, percent, spell } from '../wording.js';
 
 /**
  * Cannot be told from smoke: decided before every other cause, and removed by none.
  *
- * Always so: (1) a stretch that the equipment would call fire; (2) growth to 3 % or more, no slower than 0.02 dB a
- * minute, that is not one of a family of its like on other days.
+ * Always so: (1) a stretch that the equipment would call fire; (2) growth to 3 % or more, clearly beyond the noise, no
+ * slower than 0.02 dB a minute, that is not one of a family of its like on other days.
  */
 export const smokeLike: Cause = {
   word: 'smoke-like',
@@ -69,18 +69,16 @@ function fires(picture: Picture): Suspect[] {
 }
 
 function growths(picture: Picture): Suspect[] {
-  const clear = (s: Suspect): boolean => isClear(picture, s);
   return picture.excursions.flatMap((e) => {
     const kind = picture.kind.get(e);
     if (kind !== 'smoke') {
       return growsAmid.has(kind)
-        ? unusualClimbs(picture, e)
-            .map((c) => grownOver(picture, e, c))
-            .filter(clear)
+        ? clear(picture, e, unusualClimbs(picture, e)).map((c) => grownOver(picture, e, c))
         : [];
     }
     const climbs = climbsIn(picture, e).filter((c) => !picture.usualClimbs.has(c));
-    if (climbs.length > 0) return grownIn(picture, e, climbs).filter(clear);
+    // Growths none of which is clear of the noise are noise.
+    if (climbs.length > 0) return grownIn(picture, e, clear(picture, e, climbs));
     const growth = Number.isFinite(e.onset) ? e.onset : 0;
     return cleared(picture, e).map(([start, end], k) => ({
       ...asSmoke,
@@ -93,14 +91,12 @@ function growths(picture: Picture): Suspect[] {
   });
 }
 
-/** Spreads of the samples before it that a growth must pass at its greatest, to be clearly beyond the noise. Own choice. */
-const clearSpreads = 6;
-
-/** Whether a growth is clearly beyond the noise, as the smoke rule asks. */
-function isClear({ rough, view }: Picture, { start, lost }: Suspect): boolean {
-  const noise = noiseBefore(rough, rowAt(view.trace.time, start)) ?? view.sampleNoise;
-  return lost >= clearSpreads * noise;
-}
+/** The growths that are clearly beyond the noise before them, at their greatest. */
+const clear = (picture: Picture, e: Excursion, climbs: readonly Climb[]): Climb[] =>
+  climbs.filter((c) => {
+    const noise = noiseOfGrowth(picture.rough, picture.raised, picture.view.sampleNoise, c.from);
+    return grownOver(picture, e, c).lost >= smokeClear.value * noise;
+  });
 
 /** Times the length of an episode by which slow growth may have led up to it. Own choice. */
 const mostLead = 2;
