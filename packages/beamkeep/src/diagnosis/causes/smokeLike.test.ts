@@ -179,14 +179,6 @@ describe('smoke-like', () => {
     const found = stated(diagnosed(recordOf((t) => left(both(t)), { days: 0.75, intervalSeconds: 60 })), 'smoke-like');
     expect(found.map(({ start }) => Math.round((start - at(0)) / (hour / 2)) / 2)).toEqual([2.5, 13.5]);
   });
-  it('asks a growth to be clearly beyond the noise before it', () => {
-    // Noise of 1 %: a growth of 3 % is within what it reaches, one of 9 % is clear.
-    const grown = (share: number) => (t: number) =>
-      1 - share * rise(t, at(1, 12), at(1, 12.5)) * (1 - rise(t, at(1, 13), at(1, 14)));
-    const noisy = { days: 2, intervalSeconds: 60, noise: 0.01 };
-    expect(stated(diagnosed(recordOf(grown(0.03), noisy)), 'smoke-like')).toEqual([]);
-    expect(stated(diagnosed(recordOf(grown(0.09), noisy)), 'smoke-like')).toHaveLength(1);
-  });
   it('is told of a growth of minutes that is soon gone, in samples that are rough', () => {
     const rough = (t: number) => 0.15 * (chanceOf(t / minute, 7) - 0.5) + 0.1 * (chanceOf(t / minute, 8) - 0.5);
     const puff = (t: number) =>
