@@ -14,6 +14,8 @@ import type { View } from './view.js';
 /** Slowest growth that the smoke rule asks about [dB/min], and the share of clean air that it must reach. */
 const pace = slowestSmoke.value;
 const leastGrowth = smokeGrowth.value / 100;
+/** Spreads of the samples before it that a growth must reach, to be clearly beyond the noise. Own choice. */
+const clearSpreads = 5;
 
 /**
  * Finds the climbs of a beam to 3 % or more, clearly beyond its noise.
@@ -120,7 +122,7 @@ function measure(
   const rise = (smooth[to] as number) - (smooth[from] as number);
   const before = (level[to] as number) * 10 ** ((left[to] as number) / 10);
   const lost = before * (10 ** (-(smooth[from] as number) / 10) - 10 ** (-(smooth[to] as number) / 10));
-  if (lost < Math.max(leastGrowth, 3.5 * view.quantum) || lost < 5 * noiseAt(from)) return undefined;
+  if (lost < Math.max(leastGrowth, 3.5 * view.quantum) || lost < clearSpreads * noiseAt(from)) return undefined;
   let low = from;
   while (low < to && (smooth[low + 1] as number) - (smooth[from] as number) < 0.1 * rise) low++;
   let high = low + 1;

@@ -14,7 +14,7 @@ import { dayShift, fadesByDay, lastingSteps } from './lasting.js';
 import { localDays } from './localDays.js';
 import { courseNoise } from './noise.js';
 import type { Picture } from './picture.js';
-import { noiseOfGrowth, roughFactor, roughness } from './roughness.js';
+import { noiseBefore, roughFactor, roughness } from './roughness.js';
 import { sortExcursions } from './sorting.js';
 import { isStep } from './stepOrGrowth.js';
 import {
@@ -56,7 +56,7 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   const rough = roughness(view, depth);
   const raised = roughFactor(rough, depth.length, view.sampleNoise);
   // A step takes off what may be smoke that stays: growth is looked for with the steps still in.
-  const noiseAt = (row: number) => noiseOfGrowth(rough, raised, view.sampleNoise, row);
+  const noiseAt = (row: number) => noiseBefore(rough, row) ?? view.sampleNoise * (raised[row] as number);
   const climbs = findClimbs(view, parts.offCycle, noiseAt);
   const leavingClimbs = new Set(climbs.filter((climb) => leavesUsual(view, parts, climb)));
   const excursions = allExcursions(view, parts, depth, raised, leavingClimbs);

@@ -162,10 +162,6 @@ export function noiseBefore({ runs }: Roughness, row: number): number | undefine
   return calmest;
 }
 
-/** The same, or where too little lies before, what is usual there [share of clean air]. */
-export const noiseOfGrowth = (rough: Roughness, raised: Float32Array, sampleNoise: number, row: number): number =>
-  noiseBefore(rough, row) ?? sampleNoise * (raised[row] as number);
-
 /** The run in which a row lies, and those beside it; none beyond the last. */
 export function runsAbout({ runs }: Roughness, row: number): readonly Run[] {
   const [first] = runs;

@@ -207,6 +207,15 @@ describe('smoke-like', () => {
     expect(found).toHaveLength(2);
     expect((found[0]?.end ?? 0) - (found[0]?.start ?? 0)).toBeLessThanOrEqual(6 * hour);
   });
+  it('a fire that hangs among growths that come and go is an episode of its own', () => {
+    const puff = (t: number, h: number) =>
+      0.6 * rise(t, at(3, h), at(3, h + 0.1)) * (1 - rise(t, at(3, h + 0.15), at(3, h + 0.25)));
+    const fire = (t: number) => 1.4 * rise(t, at(3, 10), at(3, 10.2)) * (1 - rise(t, at(3, 11.5), at(3, 11.7)));
+    const loss = (t: number) => [8, 8.7, 13, 13.7].reduce((sum, h) => sum + puff(t, h), fire(t));
+    const found = stated(diagnosed(recordOf((t) => left(loss(t)), { days: 6, intervalSeconds: 60 })), 'smoke-like');
+    expect(found.map(({ start }) => Math.round((start - at(3)) / hour))).toEqual([8, 10, 13]);
+    expect(found.map(({ end }) => Math.round((end - at(3)) / hour))).toEqual([9, 12, 14]);
+  });
   it('is told of flames that grow within a minute, at a second', () => {
     const flames = recordOf(
       (t) => left(6 * rise(t, at(0, 1), at(0, 1) + 40_000) * (1 - rise(t, at(0, 1.5), at(0, 2.2)))),

@@ -1,12 +1,11 @@
 import { hour, rowAt } from '../../columns/index.js';
-import { smokeClear, smokeGrowth } from '../../numbers/index.js';
+import { smokeGrowth } from '../../numbers/index.js';
 import { rollingMedian } from '../../statistics/index.js';
 import type { Cause, Claim } from '../cause.js';
 import type { Climb } from '../climb.js';
 import { climbIn, climbsIn, unusualClimbs } from '../climbsWithin.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
-import { noiseOfGrowth } from '../roughness.js';
 import { evidence, logistic, percent, spell } from '../wording.js';
 
 /**
@@ -72,13 +71,10 @@ function growths(picture: Picture): Suspect[] {
   return picture.excursions.flatMap((e) => {
     const kind = picture.kind.get(e);
     if (kind !== 'smoke') {
-      return growsAmid.has(kind)
-        ? clear(picture, e, unusualClimbs(picture, e)).map((c) => grownOver(picture, e, c))
-        : [];
+      return growsAmid.has(kind) ? unusualClimbs(picture, e).map((c) => grownOver(picture, e, c)) : [];
     }
     const climbs = climbsIn(picture, e).filter((c) => !picture.usualClimbs.has(c));
-    // Growths none of which is clear of the noise are noise.
-    if (climbs.length > 0) return grownIn(picture, e, clear(picture, e, climbs));
+    if (climbs.length > 0) return grownIn(picture, e, climbs);
     const growth = Number.isFinite(e.onset) ? e.onset : 0;
     return cleared(picture, e).map(([start, end], k) => ({
       ...asSmoke,
@@ -90,13 +86,6 @@ function growths(picture: Picture): Suspect[] {
     }));
   });
 }
-
-/** The growths that are clearly beyond the noise before them, at their greatest. */
-const clear = (picture: Picture, e: Excursion, climbs: readonly Climb[]): Climb[] =>
-  climbs.filter((c) => {
-    const noise = noiseOfGrowth(picture.rough, picture.raised, picture.view.sampleNoise, c.from);
-    return grownOver(picture, e, c).lost >= smokeClear.value * noise;
-  });
 
 /** Times the length of an episode by which slow growth may have led up to it. Own choice. */
 const mostLead = 2;
@@ -234,28 +223,41 @@ function episodes(time: Float64Array, fires: readonly Suspect[], growths: readon
 /** So many growths within so long come and go [ms]: one episode, to be looked into once. Own choice. */
 const comeAndGo = 4;
 const fluttering = 6 * hour;
+/** Longest growth that comes and goes [ms]: one that hangs for longer is an episode of its own. Own choice. */
+const brief = hour / 2;
 
-/** Joins growths that come and go within some hours. */
+/** Joins brief growths that come and go within some hours; a fire among them stands apart. */
 function flutter(grown: readonly Suspect[]): Suspect[] {
   const all: Suspect[] = [];
   for (let k = 0; k < grown.length; ) {
     const first = grown[k] as Suspect;
     let next = k + 1;
     while (next < grown.length && (grown[next] as Suspect).end - first.start <= fluttering) next++;
-    if (next - k >= comeAndGo)
-      all.push(
-        ...joined(
-          grown.slice(k, next).map((s) => ({ ...s, again: false })),
-          () => true,
-        ),
-      );
-    else {
+    if (next - k >= comeAndGo) {
+      for (const run of briefTogether(grown.slice(k, next))) {
+        const own = run.length === 1 ? run : run.map((s) => ({ ...s, again: false }));
+        all.push(...joined(own, () => true));
+      }
+    } else {
       next = k + 1;
       all.push(first);
     }
     k = next;
   }
   return all;
+}
+
+/** Growths in order, parted on either side of each that is not brief. */
+function briefTogether(growths: readonly Suspect[]): Suspect[][] {
+  const runs: Suspect[][] = [];
+  let before = false;
+  for (const s of growths) {
+    const isBrief = s.end - s.start <= brief;
+    if (before && isBrief) runs.at(-1)?.push(s);
+    else runs.push([s]);
+    before = isBrief;
+  }
+  return runs;
 }
 
 /** The parts of a stretch that lie outside of others, from sample to sample. */

@@ -7,24 +7,24 @@ import { lobeLevel } from './lobeModel.js';
 describe('doubts about a scan', () => {
   const noise = normalNoise(116);
   const clean = scan(lobe(), wide, 0.5, noise);
-
-  it('a second peak, told where it is', () => {
-    const stray = lobeLevel(lobe({ peak: 25, centre: [1.2], halfAngle: [0.15] }), [wide]);
-    const fit = fitLobe(
+  /** The fit of the scan with the light of a stray lobe [%] added to it. */
+  const fitWithStray = (peak: number, centre: number, halfAngle: number) => {
+    const stray = lobeLevel(lobe({ peak, centre: [centre], halfAngle: [halfAngle] }), [wide]);
+    return fitLobe(
       wide,
       clean.map((value, i) => value + (stray[i] as number)),
     );
+  };
+
+  it('a second peak, told where it is', () => {
+    const fit = fitWithStray(25, 1.2, 0.15);
     expect(kinds(fit)).toContain('second-peak');
     const at = fit.flags.find(({ kind }) => kind === 'second-peak')?.at?.[0];
     expect(Math.abs((at ?? NaN) - 1.2)).toBeLessThanOrEqual(0.1);
     expect(Math.abs((fit.axes[0]?.centre.value ?? NaN) - 0.12)).toBeLessThan(0.03);
   });
   it('a shoulder without a peak of its own', () => {
-    const stray = lobeLevel(lobe({ peak: 18, centre: [0.85], halfAngle: [0.2] }), [wide]);
-    const fit = fitLobe(
-      wide,
-      clean.map((value, i) => value + (stray[i] as number)),
-    );
+    const fit = fitWithStray(18, 0.85, 0.2);
     expect(kinds(fit)).toContain('shoulder');
     expect(kinds(fit)).not.toContain('second-peak');
   });
