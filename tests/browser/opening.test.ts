@@ -71,7 +71,7 @@ describe('a fresh visit', () => {
     await why.getByRole('button', { name: 'Ask' }).click();
     const then = why.locator('.then', { hasText: 'Beam B3' });
     await eventually(() => then.locator('.short-answer').textContent()).toBe(
-      'Dust or steam from work on 14 daysCannot be told from smoke on 2 days: treat each as fire',
+      'Dust or steam from work at this hour on 14 daysCannot be told from smoke at this hour on 2 days: treat each as fire',
     );
     await eventually(() => then.locator('.places').textContent()).toMatch(
       /Fire by these settings: 16 Mar 2027, 06:41, /,

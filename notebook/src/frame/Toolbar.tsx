@@ -60,7 +60,7 @@ export function Toolbar() {
         <label class="theme">
           <span class="unseen">Theme</span>
           <select value={themeChoice.value} onChange={(event) => chooseTheme(event.currentTarget.value as ThemeChoice)}>
-            <option value="system">as system</option>
+            <option value="system">like the device</option>
             <option value="light">light</option>
             <option value="dark">dark</option>
           </select>

@@ -10,7 +10,7 @@ interface CauseThen {
 /** One piece of the short answer. */
 export interface Answered {
   readonly cause: string;
-  /** "on 14 days", and what smoke asks for; empty where there is nothing to add. */
+  /** "at this hour on 14 days", and what smoke asks for; empty where there is nothing to add. */
   readonly rest: string;
 }
 
@@ -25,7 +25,7 @@ export function headline(causes: readonly CauseThen[], many: boolean): Answered[
   return causes.map(({ cause, days }) => ({
     cause: causeHeading(cause),
     rest: [
-      many ? `on ${days} ${days === 1 ? 'day' : 'days'}` : '',
+      many ? `at this hour on ${days} ${days === 1 ? 'day' : 'days'}` : '',
       cause === 'smoke-like' ? (many && days > 1 ? ': treat each as fire' : ': treat as fire') : '',
     ].join(''),
   }));

@@ -97,8 +97,8 @@ describe('a time of day on a day of the week', () => {
     ));
   it('names the causes, the days of smoke by their dates, and what nothing was found for', () =>
     expect(said.causes).toEqual([
-      'process-aerosol (97 %), on 8 days in 2 spells; of the last: Ragged dips.',
-      'smoke-like (treat as fire, 85 %), on 1 day (2027-02-09): A fire signal.',
+      'process-aerosol (97 %), at this hour on 8 days in 2 spells; of the last: Ragged dips.',
+      'smoke-like (treat as fire, 85 %), at this hour on 1 day (2027-02-09): A fire signal.',
       'Nothing was found on 1 day (2027-03-02).',
     ]));
   it('warns of smoke before all, and of what the sampling hides', () => {

@@ -54,7 +54,7 @@ function causeWords(
   clock: WallClock,
 ): string {
   const sure = finding.cause === 'smoke-like' ? 'treat as fire, ' : finding.confidence < 0.5 ? 'possible, ' : '';
-  const days = instant || recurs.onWeekday.shown === 0 ? '' : `, on ${onDays(moments, clock)}`;
+  const days = instant || recurs.onWeekday.shown === 0 ? '' : `, at this hour on ${onDays(moments, clock)}`;
   const which = findings === 1 ? '' : ` in ${plural(findings, 'spell')}; of the ${there ? 'one told above' : 'last'}`;
   return `${finding.cause} (${sure}${Math.round(100 * finding.confidence)} %)${days}${which}: ${sentence(finding.summary)}`;
 }

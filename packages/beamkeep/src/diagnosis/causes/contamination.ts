@@ -42,12 +42,12 @@ function claim(picture: Picture, s: SlowStretch): Claim[] {
       summary: `Slow loss of ${percent(s.gainedShare)} % over ${Math.round(days)} days, as dirt builds up.${restored}`,
       evidence: [
         evidence('slope', -rate, '%/day'),
-        evidence('loss gained', percent(s.gainedShare), '%'),
-        evidence('loss gained', s.gained, 'dB'),
+        evidence('growth of the loss', percent(s.gainedShare), '%'),
+        evidence('growth of the loss', s.gained, 'dB'),
         evidence('steadiness of the growth, -1 to 1', s.steadiness, ''),
         ...(Number.isNaN(s.acceleration)
           ? []
-          : [evidence('late less early slope, over the whole slope', s.acceleration, '')]),
+          : [evidence('quickening of the growth, 0 for a straight line', s.acceleration, '')]),
         ...(Number.isNaN(s.swayGrowth) ? [] : [evidence('growth of the daily sway in dB', s.swayGrowth, 'times')]),
       ],
       settles: `Clean both ends: if the level steps back up by about ${round(percent(s.gainedShare), 2)} %, it was dirt; if it does not, check the aim.`,

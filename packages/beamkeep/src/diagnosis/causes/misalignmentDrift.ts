@@ -28,10 +28,10 @@ export const misalignmentDrift: Cause = {
           severity: s.restored ? 'note' : now > picture.view.beam.alarmThreshold / 100 ? 'act' : 'watch',
           summary: `Loss of ${percent(s.gainedShare)} % over ${Math.round(days)} days that behaves as an aim creeping away.`,
           evidence: [
-            evidence('loss gained', percent(s.gainedShare), '%'),
+            evidence('growth of the loss', percent(s.gainedShare), '%'),
             ...(Number.isNaN(s.acceleration)
               ? []
-              : [evidence('late less early slope, over the whole slope', s.acceleration, '')]),
+              : [evidence('quickening of the growth, 0 for a straight line', s.acceleration, '')]),
             ...(Number.isNaN(s.swayGrowth) ? [] : [evidence('growth of the daily sway in dB', s.swayGrowth, 'times')]),
             ...(Number.isNaN(s.swayFollows)
               ? []

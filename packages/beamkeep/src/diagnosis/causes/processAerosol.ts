@@ -104,7 +104,7 @@ export const processAerosol: Cause = {
         evidence('length of a dip, median', median(all.map((e) => e.end - e.start)) / hour, 'h'),
         evidence('time to clear over time to come, median', Math.exp(shape.lingers), 'times'),
         evidence('steps up steeper than steps down, over chance', shape.steepness, 'times'),
-        evidence('keeping to days of the week, by chance 2.3', week, ''),
+        evidence('preference for days of the week, 2.3 by chance', week, ''),
       ],
     }));
   },
