@@ -1,6 +1,6 @@
 import { percentToDecibels } from 'beamkeep/attenuation';
 import type { CauseWord } from 'beamkeep/diagnosis';
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { DailyLevels } from '../../bench/dailyLevels.js';
 import type { BeamReading } from '../../bench/reading.js';
 import { scaled } from '../../bench/scaled.js';
@@ -11,6 +11,7 @@ import type { Cell } from '../../sheet/sheet.js';
 import { dateInWords } from '../../words/dates.js';
 import { figure } from '../../words/numbers.js';
 import { NeedsLog } from '../NeedsLog.js';
+import { useAnswer } from '../useAnswer.js';
 import type { OpenLog } from '../useLog.js';
 
 /** What is left of each beam's margin, and until when. */
@@ -36,16 +37,8 @@ export function MarginCell({ cell }: { cell: Cell<'margin'> }) {
 }
 
 function Margin({ log, beam }: { log: OpenLog; beam: BeamReading }) {
-  const [days, setDays] = useState<DailyLevels>();
-  useEffect(() => {
-    let outdated = false;
-    void log.bench.dailyLevels(beam.id, events(beam)).then((answer) => {
-      if (!outdated) setDays(answer);
-    });
-    return () => {
-      outdated = true;
-    };
-  }, [log.bench, beam]);
+  const answer = useAnswer(() => log.bench.dailyLevels(beam.id, events(beam)), [log.bench, beam]);
+  const days = answer.is === 'told' ? answer.told : undefined;
   const alarm = log.reading.site.beams.find(({ id }) => id === beam.id)?.alarmThreshold ?? Number.NaN;
   const limit = beam.forecast?.obscuration ?? alarm;
   const draw = useMemo(
@@ -57,9 +50,10 @@ function Margin({ log, beam }: { log: OpenLog; beam: BeamReading }) {
     <div class="margin">
       <h3>Beam {beam.id}</h3>
       <p class="answer">{words.join(' ')}</p>
-      {days && days.clock.length > 0 && (
+      {days?.clock.length !== 0 && (
         <Plot
           figure={draw}
+          failed={answer.is === 'refused'}
           height={marginHeight}
           name={[log.reading.site.name, 'margin', beam.id]}
           label={`Margin of beam ${beam.id}. ${words.join(' ')}`}
