@@ -7,6 +7,7 @@ import { climbIn, climbsIn, unusualClimbs } from '../climbsWithin.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
 import { evidence, logistic, percent, spell } from '../wording.js';
+import { type SmokeSigns, smokeLikelihood, smokeSigns } from './smokeSigns.js';
 
 /**
  * Cannot be told from smoke: decided before every other cause, and removed by none.
@@ -39,16 +40,18 @@ interface Suspect {
 /** How likely smoke is where the signal is fire for its depth alone, and something else explains the depth. */
 const explainedElsewhere = 0.03;
 
-/**
- * Loss at which a growth is smoke as often as not, and how fast that rises with its logarithm: of the slight growths, most
- * are a puff of dust, a gust of mist, a shake. Own choice; the weighing does the rest.
- */
+/** Loss at which a fire signal that grew is smoke as often as not, and how fast that rises with its logarithm. Own choice. */
 const even = 0.1;
 const steepness = 1.5;
 
-/** How likely smoke is. It counts as smoke however unlikely: this only says how sure that is. */
-const likelihood = ({ grown, lost }: Suspect): number =>
-  grown ? logistic(steepness * Math.log(Math.max(lost, 0.01) / even)) : explainedElsewhere;
+/**
+ * How likely smoke is. It counts as smoke however unlikely: this only says how sure that is. A fire signal that grew is
+ * judged by its depth alone: no habit of the beam speaks against it.
+ */
+function likelihood({ fire, grown, lost }: Suspect, signs: SmokeSigns): number {
+  if (!grown) return explainedElsewhere;
+  return fire ? logistic(steepness * Math.log(Math.max(lost, 0.01) / even)) : smokeLikelihood(signs);
+}
 
 const asSmoke = { fire: false, grown: true };
 
@@ -304,10 +307,11 @@ function claim(picture: Picture, s: Suspect): Claim {
   const act = open || s.fire || s.lost * 100 >= view.beam.alarmThreshold / 2;
   // What set the signal off is all that is lost, whatever of it had been lost before this growth.
   const most = s.fire ? Math.max(s.lost, lossBetween(picture, s.start, s.end)) : s.lost;
+  const signs = smokeSigns(picture, s.start, s.end, s.lost);
   return {
     start: s.start,
     end: s.end,
-    confidence: likelihood(s),
+    confidence: likelihood(s, signs),
     severity: act ? 'act' : 'watch',
     summary: s.fire
       ? `Obscuration stood past the alarm threshold for the alarm delay (${percent(most)} % at most): a fire signal, to be treated as fire.`
@@ -316,6 +320,12 @@ function claim(picture: Picture, s: Suspect): Claim {
       evidence('greatest obscuration', percent(most), '%'),
       evidence('length', (s.end - s.start) / 1000, 's'),
       ...(s.growth > 0 ? [evidence('growth from 10 to 90 %', s.growth / 1000, 's')] : []),
+      ...(s.grown
+        ? [
+            evidence('time to clear, a day at most', signs.clearing / 1000, 's'),
+            evidence('dips about this hour on other days', signs.dipsAtThatHour, ''),
+          ]
+        : []),
     ],
   };
 }
