@@ -60,9 +60,9 @@ export function Toolbar() {
         <label class="theme">
           <span class="unseen">Theme</span>
           <select value={themeChoice.value} onChange={(event) => chooseTheme(event.currentTarget.value as ThemeChoice)}>
-            <option value="system">like the device</option>
-            <option value="light">light</option>
-            <option value="dark">dark</option>
+            <option value="system">theme of the device</option>
+            <option value="light">light theme</option>
+            <option value="dark">dark theme</option>
           </select>
         </label>
       </div>

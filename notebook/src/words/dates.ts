@@ -43,3 +43,6 @@ export function dateInWords(isoDate: string): string {
   if (Number.isNaN(instant)) return isoDate;
   return calendarDay.format(instant);
 }
+
+/** A sentence of the library, its dates in the reader's way of writing them. */
+export const withDates = (sentence: string): string => sentence.replace(/\b\d{4}-\d{2}-\d{2}\b/g, dateInWords);

@@ -2,7 +2,7 @@ import { causeWords } from 'beamkeep/diagnosis';
 import { describe, expect, it } from 'vitest';
 import { causeHeading, causeOnBar, doubleHeading, withHeadings } from './causes.js';
 import { confidenceInWords } from './confidence.js';
-import { siteDates } from './dates.js';
+import { dateInWords, siteDates, withDates } from './dates.js';
 import { bytesInWords, figure, lengthInWords, measured, percent } from './numbers.js';
 
 describe('words', () => {
@@ -18,6 +18,14 @@ describe('words', () => {
       'Loss removed by work',
       'The equipment set its reading anew',
     ]);
+  });
+
+  it('the dates of a sentence are written as the reader writes them, clocks and figures left', () => {
+    const written = dateInWords('2027-05-04');
+    expect(written).not.toMatch(/2027-05/);
+    expect(withDates('It begins on Tuesday 2027-05-04 06:22 (12-05-04, 2027-05-041): 1.5 %.')).toBe(
+      `It begins on Tuesday ${written} 06:22 (12-05-04, 2027-05-041): 1.5 %.`,
+    );
   });
 
   it('from one half it is a statement; what looks like smoke always is', () => {

@@ -6,7 +6,7 @@ import { Choice } from '../../parts/Choice.js';
 import { set } from '../../sheet/edits.js';
 import type { Cell } from '../../sheet/sheet.js';
 import { edit } from '../../state/store.js';
-import { siteDates } from '../../words/dates.js';
+import { siteDates, withDates } from '../../words/dates.js';
 import { Partings } from '../findings/Partings.js';
 import { NeedsLog } from '../NeedsLog.js';
 import { showLane } from '../signal/laneName.js';
@@ -149,12 +149,12 @@ function Then({ log, beam, many }: { log: OpenLog; beam: BeamThen; many: boolean
       )}
       {!quiet && <Places log={log} beam={beam} />}
       <p class="answer">{words.recurs}</p>
-      <p class="answer">{words.signal}</p>
+      <p class="answer">{withDates(words.signal)}</p>
       {!quiet && (
         <>
           <ul>
             {words.causes.map((cause) => (
-              <li key={cause}>{inNames(cause, causes)}</li>
+              <li key={cause}>{withDates(inNames(cause, causes))}</li>
             ))}
           </ul>
           <dl class="advice">
