@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { type Desk, desk, eventually, type OpenNotebook, openSmall } from './notebook.js';
+import { type Desk, desk, dropFiles, eventually, type OpenNotebook, openSmall } from './notebook.js';
+import { smallLog, smallSite } from './smallLog.js';
 
 /* An answer of the worker stands under its own question only: while it is waited for, and where none comes. */
 
@@ -55,7 +56,9 @@ describe('while an answer is waited for', () => {
     await expect(onPaper.isVisible()).resolves.toBe(true);
     await expect(fold(page).getByText('On its way …').isVisible()).resolves.toBe(false);
     // Paper does not wait for what is shown after a moment.
-    await expect(onPaper.evaluate((words) => getComputedStyle(words).animationName)).resolves.toBe('none');
+    await expect(
+      page.evaluate("getComputedStyle(document.querySelector('.cell-fold .coming.on-paper')).animationName"),
+    ).resolves.toBe('none');
     await page.emulateMedia({ media: 'screen' });
     await page.evaluate('letGo()');
     await eventually(() => plot.locator('.main-svg:visible').count()).toBeGreaterThan(0);
@@ -97,10 +100,25 @@ describe('where no answer comes', () => {
   it('a line stays, and says that the one asked for could not be made', async () => {
     const { page } = open;
     const lane = page.locator('.lane').first();
+    await choose(page, '.cell-signal', 'loss dB');
+    await eventually(() => lane.locator('.ytitle').textContent()).toMatch(/dB/);
     await page.evaluate("spoil = 'level'");
     await choose(page, '.cell-signal', 'level %');
     await lane.getByText('The line asked for could not be made.').waitFor();
     await expect(lane.locator('.ytitle').textContent()).resolves.toMatch(/dB/);
-    await page.evaluate("spoil = ''");
+  });
+
+  it('the margin of a beam says that it could not be drawn, and tells no figure of the log before', async () => {
+    const { page } = open;
+    const margin = page.locator('.margin').first();
+    await expect(margin.textContent()).resolves.toMatch(/At its daily low/);
+    await page.evaluate("spoil = 'dailyLevels'");
+    await dropFiles(page, [
+      { name: 'again.csv', text: smallLog() },
+      { name: 'hall.json', text: smallSite() },
+    ]);
+    await page.locator('.cell-log', { hasText: 'again.csv' }).waitFor();
+    await margin.getByText('This could not be drawn.').waitFor();
+    await expect(margin.textContent()).resolves.not.toMatch(/At its daily low/);
   });
 });

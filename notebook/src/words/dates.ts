@@ -12,13 +12,16 @@ export interface SiteDates {
   date(instant: number): string;
 }
 
+/** How a day is written, wherever it is. */
+const day = { year: 'numeric', month: 'short', day: 'numeric' } as const;
+
 const known = new Map<string, SiteDates>();
 
 /** Words for instants in a zone. */
 export function siteDates(timeZone: string): SiteDates {
   const old = known.get(timeZone);
   if (old) return old;
-  const date = new Intl.DateTimeFormat(undefined, { timeZone, year: 'numeric', month: 'short', day: 'numeric' });
+  const date = new Intl.DateTimeFormat(undefined, { ...day, timeZone });
   const clock = new Intl.DateTimeFormat(undefined, { timeZone, hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
   const moment = (instant: number): string =>
     Number.isFinite(instant) ? `${date.format(instant)}, ${clock.format(instant)}` : 'never';
@@ -35,7 +38,7 @@ export function siteDates(timeZone: string): SiteDates {
   return words;
 }
 
-const calendarDay = new Intl.DateTimeFormat(undefined, { timeZone: 'UTC', dateStyle: 'medium' });
+const calendarDay = new Intl.DateTimeFormat(undefined, { ...day, timeZone: 'UTC' });
 
 /** A date of a forecast, "2027-10-02", in the reader's way of writing dates. */
 export function dateInWords(isoDate: string): string {

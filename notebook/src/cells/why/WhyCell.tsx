@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { ExplanationJson } from 'beamkeep/moments';
 import { Fragment } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { Choice } from '../../parts/Choice.js';
 import { set } from '../../sheet/edits.js';
 import type { Cell } from '../../sheet/sheet.js';
@@ -11,16 +11,12 @@ import { Partings } from '../findings/Partings.js';
 import { NeedsLog } from '../NeedsLog.js';
 import { showLane } from '../signal/laneName.js';
 import { around } from '../signal/moveWindow.js';
+import { type Answer, useAnswer } from '../useAnswer.js';
 import { type OpenLog, wholeOf } from '../useLog.js';
 import { fires } from './fires.js';
 import { headline, inNames } from './headline.js';
 
 type BeamThen = ExplanationJson['beams'][number];
-type Answer =
-  | { readonly is: 'nothing' }
-  | { readonly is: 'asking' }
-  | { readonly is: 'told'; readonly explanation: ExplanationJson }
-  | { readonly is: 'refused'; readonly why: string };
 
 /** Why then? A time of day, a moment, or the place last clicked in the plots. */
 export function WhyCell({ cell }: { cell: Cell<'why'> }) {
@@ -34,7 +30,7 @@ function Asked({ cell, log }: { cell: Cell<'why'>; log: OpenLog }) {
   const clicked = desk.asked.value;
   // The last asked holds: a click in the plots after a typed time, and the typed time again once it is asked anew.
   const question = clicked === null ? at : new Date(clicked).toISOString();
-  const [answer, setAnswer] = useState<Answer>({ is: 'nothing' });
+  const answer = useAnswer(question ? () => bench.explain(question, beam) : null, [bench, question, beam]);
   useEffect(() => {
     typed.value = at;
   }, [at, typed]);
@@ -42,21 +38,6 @@ function Asked({ cell, log }: { cell: Cell<'why'>; log: OpenLog }) {
   useEffect(() => {
     if (answer.is === 'told') desk.askSignalled();
   }, [answer, desk]);
-  useEffect(() => {
-    let outdated = false;
-    if (!question) {
-      setAnswer({ is: 'nothing' });
-      return;
-    }
-    setAnswer({ is: 'asking' });
-    void bench.explain(question, beam).then(
-      (explanation) => !outdated && setAnswer({ is: 'told', explanation }),
-      (error: unknown) => !outdated && setAnswer({ is: 'refused', why: (error as Error).message }),
-    );
-    return () => {
-      outdated = true;
-    };
-  }, [bench, question, beam]);
   const ids = reading.beams.map(({ id }) => id);
   return (
     <>
@@ -96,7 +77,7 @@ function Asked({ cell, log }: { cell: Cell<'why'>; log: OpenLog }) {
   );
 }
 
-function Answered({ log, answer, asked }: { log: OpenLog; answer: Answer; asked: string }) {
+function Answered({ log, answer, asked }: { log: OpenLog; answer: Answer<ExplanationJson>; asked: string }) {
   switch (answer.is) {
     case 'nothing':
       return <p class="empty">Type a time, or click a place in the plots above.</p>;
@@ -105,7 +86,7 @@ function Answered({ log, answer, asked }: { log: OpenLog; answer: Answer; asked:
     case 'refused':
       return <p class="trouble">{answer.why}</p>;
     case 'told':
-      return <Told log={log} explanation={answer.explanation} asked={asked} />;
+      return <Told log={log} explanation={answer.told} asked={asked} />;
   }
 }
 
