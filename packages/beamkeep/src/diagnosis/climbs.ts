@@ -1,5 +1,5 @@
 import { hour } from '../columns/index.js';
-import { slowestSmoke, smokeGrowth } from '../numbers/index.js';
+import { slowestSmoke, smokeClear, smokeGrowth, smokeSamples } from '../numbers/index.js';
 import { rollingMedian } from '../statistics/index.js';
 import type { Climb } from './climb.js';
 import { smoothingRows } from './excursions.js';
@@ -14,8 +14,6 @@ import type { View } from './view.js';
 /** Slowest growth that the smoke rule asks about [dB/min], and the share of clean air that it must reach. */
 const pace = slowestSmoke.value;
 const leastGrowth = smokeGrowth.value / 100;
-/** Spreads of the samples before it that a growth must reach, to be clearly beyond the noise. Own choice. */
-const clearSpreads = 5;
 
 /**
  * Finds the climbs of a beam to 3 % or more, clearly beyond its noise.
@@ -122,7 +120,7 @@ function measure(
   const rise = (smooth[to] as number) - (smooth[from] as number);
   const before = (level[to] as number) * 10 ** ((left[to] as number) / 10);
   const lost = before * (10 ** (-(smooth[from] as number) / 10) - 10 ** (-(smooth[to] as number) / 10));
-  if (lost < Math.max(leastGrowth, 3.5 * view.quantum) || lost < clearSpreads * noiseAt(from)) return undefined;
+  if (lost < Math.max(leastGrowth, 3.5 * view.quantum) || lost < smokeClear.value * noiseAt(from)) return undefined;
   let low = from;
   while (low < to && (smooth[low + 1] as number) - (smooth[from] as number) < 0.1 * rise) low++;
   let high = low + 1;
@@ -135,7 +133,7 @@ function measure(
 }
 
 /** Rows from which a growth is one by its course alone, after the smoke rule; a shorter one must be held. */
-export const overRows = 3;
+export const overRows = smokeSamples.value;
 /** Samples past half of the growth from which it is held: what fewer hold may be a spike. Own choice. */
 const heldSamples = 4;
 

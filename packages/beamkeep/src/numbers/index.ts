@@ -105,7 +105,7 @@ export {
   wavelengthPower,
 } from './smoke.js';
 export { quickestFill, smoulderDoubling } from './smokeCurves.js';
-export { slowestSmoke, smokeActShare, smokeEpisodeSpare, smokeGrowth, smokeSamples } from './smokeRule.js';
+export { slowestSmoke, smokeActShare, smokeClear, smokeEpisodeSpare, smokeGrowth, smokeSamples } from './smokeRule.js';
 export { cleaningRule, mirrorDirtRate, mostDirtRate, panelDirtRate } from './soiling.js';
 export type { Source, Sourced, Topic } from './sourced.js';
 export { chamberDelays, chamberLength, pointAlarm } from './spotDetectors.js';

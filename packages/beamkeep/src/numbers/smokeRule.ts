@@ -14,6 +14,9 @@ export const slowestSmoke = {
   note: 'a smouldering chair whose smoke doubles in 617 s passes 35 % at 0.13 dB/min',
 } satisfies Sourced;
 
+/** Spreads of the samples before it that a growth must reach, to be clearly beyond the noise. */
+export const smokeClear = { value: 5, unit: '1', seen: 'own choice', source: rule } satisfies Sourced;
+
 /** Fewest samples in a growth. */
 export const smokeSamples = { value: 3, unit: 'samples', seen: 'own choice', source: rule } satisfies Sourced;
 

@@ -216,6 +216,29 @@ describe('smoke-like', () => {
     expect(found.map(({ start }) => Math.round((start - at(3)) / hour))).toEqual([8, 10, 13]);
     expect(found.map(({ end }) => Math.round((end - at(3)) / hour))).toEqual([9, 12, 14]);
   });
+  it('a fire signal among growths that come and go is an episode of its own, however brief', () => {
+    const brief = (t: number, h: number, most: number) =>
+      most * rise(t, at(3, h), at(3, h + 0.15)) * (1 - rise(t, at(3, h + 0.2), at(3, h + 0.35)));
+    const loss = (t: number) => [8, 9.5, 12.5].reduce((sum, h) => sum + brief(t, h, 0.6), brief(t, 11, 2.8));
+    const found = stated(diagnosed(recordOf((t) => left(loss(t)), { days: 6, intervalSeconds: 60 })), 'smoke-like');
+    const fire = found.find(({ severity }) => severity === 'act');
+    expect(Math.abs((fire?.start ?? 0) - at(3, 11))).toBeLessThan(10 * minute);
+    expect((fire?.end ?? 0) - (fire?.start ?? 0)).toBeLessThan(30 * minute);
+  });
+  it.each([
+    [15, 0.3, 1.7],
+    [13, 0.05, 1],
+    [16, 0.1, 1],
+    [11.2, 0.1, 1.7],
+  ])('is told of smoke that hangs though an object crosses it at %f h for %f h', (crosses, lasts, most) => {
+    const smoke = (t: number) => most * rise(t, at(3, 11), at(3, 11.3)) * (1 - rise(t, at(3, 15), at(3, 17)));
+    const object = (t: number) => (t >= at(3, crosses) && t < at(3, crosses + lasts) ? 20 : 0);
+    const found = stated(
+      diagnosed(recordOf((t) => left(smoke(t) + object(t)), { days: 6, intervalSeconds: 60 })),
+      'smoke-like',
+    );
+    expect(found.some(({ start }) => Math.abs(start - at(3, 11)) < 20 * minute)).toBe(true);
+  });
   it('is told of flames that grow within a minute, at a second', () => {
     const flames = recordOf(
       (t) => left(6 * rise(t, at(0, 1), at(0, 1) + 40_000) * (1 - rise(t, at(0, 1.5), at(0, 2.2)))),

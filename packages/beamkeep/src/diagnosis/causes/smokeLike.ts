@@ -1,5 +1,5 @@
 import { hour, rowAt } from '../../columns/index.js';
-import { smokeGrowth } from '../../numbers/index.js';
+import { smokeActShare, smokeGrowth } from '../../numbers/index.js';
 import { rollingMedian } from '../../statistics/index.js';
 import type { Cause, Claim } from '../cause.js';
 import type { Climb } from '../climb.js';
@@ -7,7 +7,7 @@ import { climbIn, climbsIn, unusualClimbs } from '../climbsWithin.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
 import { evidence, logistic, percent, spell } from '../wording.js';
-import { type SmokeSigns, smokeLikelihood, smokeSigns } from './smokeSigns.js';
+import { dipsAtHours, smokeLikelihood } from './smokeSigns.js';
 
 /**
  * Cannot be told from smoke: decided before every other cause, and removed by none.
@@ -21,8 +21,12 @@ export const smokeLike: Cause = {
   shows: 'loss that grows over seconds, minutes or (smouldering) hours, then is held, grows or clears slowly',
   action: 'Treat as fire: look on site at once, or if it is past, find out what happened there at that time.',
   settles: 'Someone who was there, the fire log, a camera. Until then it counts as smoke.',
-  claims: (picture) =>
-    episodes(picture.view.trace.time, fires(picture), growths(picture)).map((s) => claim(picture, s)),
+  claims: (picture) => {
+    const dipsAtHour = dipsAtHours(picture);
+    return episodes(picture.view.trace.time, fires(picture), growths(picture)).map((s) =>
+      claim(picture, s, dipsAtHour(s.start, s.end)),
+    );
+  },
 };
 
 interface Suspect {
@@ -35,22 +39,26 @@ interface Suspect {
   again?: boolean;
   lost: number;
   growth: number;
+  /** Longest time in which it may have cleared [ms]; infinite where it never did. */
+  clearing: number;
 }
 
-/** How likely smoke is where the signal is fire for its depth alone, and something else explains the depth. */
+/** How likely smoke is where the signal is fire for its depth alone, and something else explains the depth. Own choice. */
 const explainedElsewhere = 0.03;
 
 /** Loss at which a fire signal that grew is smoke as often as not, and how fast that rises with its logarithm. Own choice. */
-const even = 0.1;
+const evenFire = 0.1;
 const steepness = 1.5;
 
 /**
- * How likely smoke is. It counts as smoke however unlikely: this only says how sure that is. A fire signal that grew is
- * judged by its depth alone: no habit of the beam speaks against it.
+ * How likely smoke is. It counts as smoke however unlikely: this only says how sure that is. No habit of the beam speaks
+ * against a fire signal that grew, and it is never less likely than the same growth without the signal.
  */
-function likelihood({ fire, grown, lost }: Suspect, signs: SmokeSigns): number {
+function likelihood({ fire, grown, lost, clearing }: Suspect, dipsAtThatHour: number): number {
   if (!grown) return explainedElsewhere;
-  return fire ? logistic(steepness * Math.log(Math.max(lost, 0.01) / even)) : smokeLikelihood(signs);
+  if (!fire) return smokeLikelihood({ lost, clearing, dipsAtThatHour });
+  const grew = logistic(steepness * Math.log(Math.max(lost, smokeGrowth.value / 100) / evenFire));
+  return Math.max(grew, smokeLikelihood({ lost, clearing, dipsAtThatHour: 0 }));
 }
 
 const asSmoke = { fire: false, grown: true };
@@ -59,14 +67,15 @@ const asSmoke = { fire: false, grown: true };
 const atOnce: ReadonlySet<Kind | undefined> = new Set(['block', 'knock']);
 
 /** Kinds of excursion within which a growth without its like is told on its own. */
-const growsAmid: ReadonlySet<Kind | undefined> = new Set(['film', 'dust', 'slow']);
+const growsAmid: ReadonlySet<Kind | undefined> = new Set(['film', 'dust', 'slow', 'block', 'knock']);
 
 function fires(picture: Picture): Suspect[] {
   return picture.fires.map((f) => {
     const within = picture.excursions.filter((e) => e.sign === 1 && e.end >= f.start && e.start <= f.end);
-    const grown = within.some((e) => climbIn(picture, e) !== undefined && !atOnce.has(picture.kind.get(e)));
+    const grown = within.filter((e) => climbIn(picture, e) !== undefined && !atOnce.has(picture.kind.get(e)));
     const lost = lossBetween(picture, f.start, f.end);
-    return { ...f, fire: true, grown, lost, growth: 0 };
+    const clearing = Math.max(0, ...grown.map((e) => clearingOf(picture, e)));
+    return { ...f, fire: true, grown: grown.length > 0, lost, growth: 0, clearing };
   });
 }
 
@@ -86,9 +95,13 @@ function growths(picture: Picture): Suspect[] {
       end,
       again: k > 0,
       lost: lossWithin(picture, e, start, end),
+      clearing: clearingOf(picture, e),
     }));
   });
 }
+
+/** Time from four fifths of an excursion to a sixth; it may have begun a sample earlier than it shows [ms]. */
+const clearingOf = ({ view }: Picture, { recovery }: Excursion): number => recovery + view.interval;
 
 /** Times the length of an episode by which slow growth may have led up to it. Own choice. */
 const mostLead = 2;
@@ -131,7 +144,10 @@ function grownOver(picture: Picture, e: Excursion, climb: Climb): Suspect {
   const end = Math.max(clears, time[climb.to] as number);
   // The slow course may have followed what stays.
   const lost = Math.max(climb.lost, lossWithin(picture, e, start, end));
-  return { ...asSmoke, growth: climb.time, start, end, lost };
+  const own = climb.cleared < time.length ? end - (time[climb.to] as number) : Number.POSITIVE_INFINITY;
+  // Of something else, how that clears tells nothing of what grew amid it.
+  const clearing = picture.kind.get(e) === 'smoke' ? clearingOf(picture, e) : own;
+  return { ...asSmoke, growth: climb.time, start, end, lost, clearing };
 }
 
 /** An excursion is cut where it cleared to under this share of the depth on either side, and grew again. */
@@ -203,7 +219,10 @@ const pauseOfGrowth = hour;
  * story; signals that merely come and go about the threshold make one episode each few hours.
  */
 function episodes(time: Float64Array, fires: readonly Suspect[], growths: readonly Suspect[]): Suspect[] {
-  const grown = flutter(joined(growths, (pause, length) => pause <= Math.min(pauseOfGrowth, length / 2)));
+  const grown = flutter(
+    joined(growths, (pause, length) => pause <= Math.min(pauseOfGrowth, length / 2)),
+    fires,
+  );
   for (const g of grown) {
     for (const f of fires) {
       if (f.start > g.end || f.end < g.start) continue;
@@ -227,17 +246,19 @@ function episodes(time: Float64Array, fires: readonly Suspect[], growths: readon
 const comeAndGo = 4;
 const fluttering = 6 * hour;
 /** Longest growth that comes and goes [ms]: one that hangs for longer is an episode of its own. Own choice. */
-const brief = hour / 2;
+const longestBrief = hour / 2;
 
-/** Joins brief growths that come and go within some hours; a fire among them stands apart. */
-function flutter(grown: readonly Suspect[]): Suspect[] {
+/** Joins brief growths that come and go within some hours; one that hangs and a fire signal among them stand apart. */
+function flutter(grown: readonly Suspect[], fires: readonly Suspect[]): Suspect[] {
+  const brief = (s: Suspect): boolean =>
+    s.end - s.start <= longestBrief && !fires.some((f) => f.start <= s.end && f.end >= s.start);
   const all: Suspect[] = [];
   for (let k = 0; k < grown.length; ) {
     const first = grown[k] as Suspect;
     let next = k + 1;
     while (next < grown.length && (grown[next] as Suspect).end - first.start <= fluttering) next++;
     if (next - k >= comeAndGo) {
-      for (const run of briefTogether(grown.slice(k, next))) {
+      for (const run of briefTogether(grown.slice(k, next), brief)) {
         const own = run.length === 1 ? run : run.map((s) => ({ ...s, again: false }));
         all.push(...joined(own, () => true));
       }
@@ -251,11 +272,11 @@ function flutter(grown: readonly Suspect[]): Suspect[] {
 }
 
 /** Growths in order, parted on either side of each that is not brief. */
-function briefTogether(growths: readonly Suspect[]): Suspect[][] {
+function briefTogether(growths: readonly Suspect[], brief: (s: Suspect) => boolean): Suspect[][] {
   const runs: Suspect[][] = [];
   let before = false;
   for (const s of growths) {
-    const isBrief = s.end - s.start <= brief;
+    const isBrief = brief(s);
     if (before && isBrief) runs.at(-1)?.push(s);
     else runs.push([s]);
     before = isBrief;
@@ -296,22 +317,22 @@ function joined(
       last.grown ||= s.grown;
       last.lost = Math.max(last.lost, s.lost);
       last.growth = Math.max(last.growth, s.growth);
+      last.clearing = Math.max(last.clearing, s.clearing);
     } else all.push({ ...s });
   }
   return all;
 }
 
-function claim(picture: Picture, s: Suspect): Claim {
+function claim(picture: Picture, s: Suspect, dipsAtThatHour: number): Claim {
   const { view } = picture;
   const open = s.end >= view.to - 0.5 * view.interval;
-  const act = open || s.fire || s.lost * 100 >= view.beam.alarmThreshold / 2;
+  const act = open || s.fire || s.lost * 100 >= smokeActShare.value * view.beam.alarmThreshold;
   // What set the signal off is all that is lost, whatever of it had been lost before this growth.
   const most = s.fire ? Math.max(s.lost, lossBetween(picture, s.start, s.end)) : s.lost;
-  const signs = smokeSigns(picture, s.start, s.end, s.lost);
   return {
     start: s.start,
     end: s.end,
-    confidence: likelihood(s, signs),
+    confidence: likelihood(s, dipsAtThatHour),
     severity: act ? 'act' : 'watch',
     summary: s.fire
       ? `Obscuration stood past the alarm threshold for the alarm delay (${percent(most)} % at most): a fire signal, to be treated as fire.`
@@ -320,12 +341,8 @@ function claim(picture: Picture, s: Suspect): Claim {
       evidence('greatest obscuration', percent(most), '%'),
       evidence('length', (s.end - s.start) / 1000, 's'),
       ...(s.growth > 0 ? [evidence('growth from 10 to 90 %', s.growth / 1000, 's')] : []),
-      ...(s.grown
-        ? [
-            evidence('time to clear, a day at most', signs.clearing / 1000, 's'),
-            evidence('dips about this hour on other days', signs.dipsAtThatHour, ''),
-          ]
-        : []),
+      ...(s.grown && Number.isFinite(s.clearing) ? [evidence('time to clear, at most', s.clearing / 1000, 's')] : []),
+      ...(s.grown ? [evidence('dips about this hour on other days, in 30 days', dipsAtThatHour, '')] : []),
     ],
   };
 }
