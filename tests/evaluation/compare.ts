@@ -1,4 +1,5 @@
 import type { CauseWord } from '../../packages/beamkeep/src/diagnosis/finding.js';
+import { smokeEpisodeSpare } from '../../packages/beamkeep/src/numbers/index.js';
 import type { StatedDiagnosis, StatedFinding, StatedForecast } from './diagnosisJson.js';
 import { type Interval, intersectionOverUnion, overlap, pairs } from './intervals.js';
 import type { BeamTruth, LabelledEvent, Truth } from './truth.js';
@@ -173,10 +174,10 @@ function sameTime(finding: Stretch, event: LabelledEvent, { sampling, tolerance 
   return overlap(interval(finding, sampling), interval(event, sampling));
 }
 
-/** Whether a smoke-like finding serves an episode: it overlaps, and is at most its length plus 6 h, or ten times it. */
+/** Whether a smoke-like finding serves an episode: it overlaps, and is at most its length and the spare of the rule, or ten times it. */
 function covers(finding: Stretch, event: LabelledEvent, sampling: number): boolean {
   const episode = event.end - event.start;
-  const longest = Math.max(episode + 6 * hour, 10 * episode);
+  const longest = Math.max(episode + smokeEpisodeSpare.value * hour, 10 * episode);
   return finding.end - finding.start <= longest && overlap(interval(finding, sampling), interval(event, sampling));
 }
 

@@ -144,7 +144,8 @@ function grownOver(picture: Picture, e: Excursion, climb: Climb): Suspect {
   const end = Math.max(clears, time[climb.to] as number);
   // The slow course may have followed what stays.
   const lost = Math.max(climb.lost, lossWithin(picture, e, start, end));
-  const own = climb.cleared < time.length ? end - (time[climb.to] as number) : Number.POSITIVE_INFINITY;
+  const own =
+    climb.cleared < time.length ? end - (time[climb.to] as number) + picture.view.interval : Number.POSITIVE_INFINITY;
   // Of something else, how that clears tells nothing of what grew amid it.
   const clearing = picture.kind.get(e) === 'smoke' ? clearingOf(picture, e) : own;
   return { ...asSmoke, growth: climb.time, start, end, lost, clearing };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { at, diagnosed, left, measured, recordOf, rise, stated } from '../../../../../tests/diagnosis/kit.js';
+import { at, diagnosed, hourOf, left, measured, recordOf, rise, stated } from '../../../../../tests/diagnosis/kit.js';
 import { day, minute } from '../../columns/index.js';
 import { smokeLikelihood } from './smokeSigns.js';
 
@@ -83,6 +83,18 @@ describe('signs of a growth in a log', () => {
     expect(alone).toBeLessThan(60 * 60);
     const stays = about(begins, (t) => 0.5 * rise(t, begins, begins + 20 * minute));
     expect(stays.evidence.map(({ measure }) => measure)).not.toContain(clearsWithin);
+  });
+  it('the sample in which a growth amid a night of mist began to clear belongs to the time that it took', () => {
+    const misty = (t: number) => 0.5 * rise(hourOf(t), 2.5, 5) * (1 - rise(hourOf(t), 6, 8.5));
+    const night = at(8, 5);
+    const puff = (t: number) => (t > night + 20 * minute ? 0 : 0.8 * rise(t, night, night + 20 * minute));
+    // The median over three samples sees the fall two after the top, which stands a sample before its own.
+    expect(
+      measured(
+        about(night, (t) => misty(t) + puff(t)),
+        clearsWithin,
+      ),
+    ).toBe(4 * 60);
   });
   it('is as sure as they let it be: one that clears slowly above one that is soon gone, and that above one of many dips', () => {
     const [slow, gone, many] = [

@@ -1,5 +1,5 @@
-import { day, minute } from '../../columns/index.js';
-import { hoursBetween, solarHour } from '../families.js';
+import { day, minute, rowAt, type Stretch } from '../../columns/index.js';
+import { solarHour } from '../families.js';
 import type { Picture } from '../picture.js';
 import { logistic } from '../wording.js';
 
@@ -30,19 +30,38 @@ const dipsOf = 30 * day;
  * smoke rule has it, what comes at the same hours speaks against smoke only where it never was a fire signal.
  */
 export function dipsAtHours({ view, excursions, fires }: Picture): (start: number, end: number) => number {
+  const isFire = meets(fires);
   const habits = excursions
-    .filter((e) => e.sign === 1 && !fires.some((f) => f.start <= e.end && f.end >= e.start))
+    .filter((e) => e.sign === 1 && !isFire(e))
     .map(({ start, end }) => (start + end) / 2)
-    .map((middle) => ({ middle, hour: solarHour(view, middle) }));
+    .sort((a, b) => a - b);
+  const middles = Float64Array.from(habits);
+  const hours = Float64Array.from(habits, (middle) => solarHour(view, middle)).sort();
   const share = Math.min(1, dipsOf / (view.to - view.from));
   return (start, end) => {
     const middle = (start + end) / 2;
-    const hour = solarHour(view, middle);
-    const alike = habits.filter(
-      (one) => Math.abs(one.middle - middle) > day / 2 && hoursBetween(one.hour, hour) < sameHours,
-    );
-    return share * alike.length;
+    const about = hoursAbout(solarHour(view, middle));
+    let alike = 0;
+    for (const [from, to] of about) alike += rowAt(hours, to) - rowAt(hours, from);
+    // Those of the same day are no other day's.
+    for (let i = rowAt(middles, middle - day / 2); i < middles.length; i++) {
+      const near = middles[i] as number;
+      if (near > middle + day / 2) break;
+      const hour = solarHour(view, near);
+      if (about.some(([from, to]) => hour >= from && hour < to)) alike--;
+    }
+    return share * alike;
   };
+}
+
+/** The hours of a day about one of them, which may lie on either side of midnight. */
+const hoursAbout = (hour: number): [from: number, to: number][] =>
+  [-24, 0, 24].map((turn) => [hour + turn - sameHours, hour + turn + sameHours]);
+
+/** Whether a stretch meets one of others, which come in order and do not overlap. */
+function meets(others: readonly Stretch[]): (stretch: Stretch) => boolean {
+  const ends = Float64Array.from(others, ({ end }) => end);
+  return ({ start, end }) => (others[rowAt(ends, start)]?.start ?? Number.POSITIVE_INFINITY) <= end;
 }
 
 /** Loss and time to clear of a lone growth that is smoke as often as not. Own choice: the weighing does the rest. */
