@@ -89,8 +89,10 @@ describe('a fresh visit', () => {
     const number = await finding.locator('.finding-number').textContent();
     const name = page.getByText(`${number} like smoke`, { exact: true }).first();
     await name.waitFor();
-    await page.locator('.lane', { has: name }).evaluate((lane) => lane.scrollIntoView());
+    const lane = page.locator('.lane', { has: name });
     await eventually(async () => {
+      // Each time anew, and at once: what comes onto the page meanwhile moves the lane.
+      await lane.evaluate((element) => element.scrollIntoView({ behavior: 'instant', block: 'center' }));
       const box = await name.boundingBox();
       if (!box) return '';
       await page.mouse.move(box.x + 10, box.y + 8);
