@@ -16,6 +16,7 @@ export default defineConfig({
   },
   test: {
     include: ['packages/*/src/**/*.test.ts', 'notebook/src/**/*.test.ts', 'tests/**/*.test.ts'],
+    maxWorkers: '100%',
     testTimeout: 60_000,
     hookTimeout: 60_000,
     globalSetup: fileURLToPath(new URL('browser/globalSetup.ts', import.meta.url)),

@@ -135,7 +135,7 @@ describe('a fresh visit', () => {
     await addCell(page, 'an aim scan');
     const aim = page.locator('.cell-aim');
     await aim.getByLabel('aim scan', { exact: true }).setInputFiles(file('scan-b1.csv'));
-    await aim.getByLabel('Where the head was left').fill('0,5');
+    await aim.getByLabel('Where the head was left [degrees]').fill('0,5');
     await eventually(() => aim.textContent()).toMatch(/look again\. .*on the flank/);
     await aim.locator('.main-svg').first().waitFor();
     await expect(aim.locator('.minded').textContent()).resolves.toMatch(/read its class label.*never look into it/);
