@@ -1,6 +1,6 @@
 import { expose } from 'comlink';
 import { afterEach, expect, it, vi } from 'vitest';
-import { type OpenBench, openBench } from './openBench.js';
+import { benchAtWork, type OpenBench, openBench } from './openBench.js';
 
 /** A worker in this thread, which says what was posted to it and answers a site file's refusal with the file's name. */
 class WorkerHere extends EventTarget {
@@ -45,4 +45,19 @@ it('hands its worker on only when everything was answered, and nothing more can 
   expect(WorkerHere.posted).toBe(posted);
   await expect(second?.bench.refusal('{}', 'two')).resolves.toBe('two');
   expect(WorkerHere.ended).toBe(0);
+});
+
+it('knows that a bench is at work until it has answered or is closed', async () => {
+  vi.stubGlobal('Worker', WorkerHere);
+  const [left, right] = [openBench(), openBench()];
+  open = right;
+  const answer = left.bench.refusal('{}', 'one');
+  void right.bench.refusal('{}', 'never heard').catch(() => undefined);
+  expect(benchAtWork()).toBe(true);
+  right.close();
+  expect(benchAtWork()).toBe(true);
+  await answer;
+  expect(benchAtWork()).toBe(false);
+  left.close();
+  expect(benchAtWork()).toBe(false);
 });

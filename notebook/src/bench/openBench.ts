@@ -13,6 +13,12 @@ export interface OpenBench {
   close(): void;
 }
 
+/** Questions to any bench that are not answered yet. */
+let asked = 0;
+
+/** Whether a bench is at work. */
+export const benchAtWork = (): boolean => asked > 0;
+
 /** Starts a worker for one log. */
 export const openBench = (): OpenBench =>
   benchOf(new Worker(new URL('./bench.ts', import.meta.url), { type: 'module', name: 'beamkeep bench' }));
@@ -21,13 +27,17 @@ function benchOf(worker: Worker): OpenBench {
   let unanswered = 0;
   const given = new AbortController();
   const { signal } = given;
-  worker.addEventListener('message', () => unanswered--, { signal });
+  const count = (questions: number): void => {
+    unanswered += questions;
+    asked += questions;
+  };
+  worker.addEventListener('message', () => count(-1), { signal });
   const endpoint: Endpoint = {
     addEventListener: (type, listener) => worker.addEventListener(type, listener, { signal }),
     removeEventListener: (type, listener) => worker.removeEventListener(type, listener),
     postMessage(message, transfer) {
       if (signal.aborted) return;
-      unanswered++;
+      count(1);
       worker.postMessage(message, transfer ?? []);
     },
   };
@@ -38,6 +48,10 @@ function benchOf(worker: Worker): OpenBench {
       given.abort();
       return benchOf(worker);
     },
-    close: () => worker.terminate(),
+    close() {
+      given.abort();
+      count(-unanswered);
+      worker.terminate();
+    },
   };
 }

@@ -1,3 +1,5 @@
+import { benchAtWork } from '../bench/openBench.js';
+
 /** How long nothing new may have been asked for [ms]. */
 const quiet = 1000;
 
@@ -10,15 +12,26 @@ const idle = (): Promise<void> =>
     else setTimeout(resolve, 100);
   });
 
+/** How often it is seen whether a bench is still at work [ms]. */
+const look = 250;
+
+/** A bench at work leaves the page half of a small machine. */
+async function benchAtRest(): Promise<void> {
+  while (benchAtWork()) await new Promise((resolve) => setTimeout(resolve, look));
+}
+
 /**
- * Does what nobody waits for when the page has nothing else to do, one after the other.
+ * Does what nobody waits for when neither the page nor a bench has anything else to do, one after the other.
  *
  * @returns gives it up
  */
 export function inSpareTime(act: () => unknown): () => void {
   let wanted = true;
   setTimeout(() => {
-    last = last.then(idle).then(() => wanted && act());
+    last = last
+      .then(benchAtRest)
+      .then(idle)
+      .then(() => wanted && act());
   }, quiet);
   return () => {
     wanted = false;
