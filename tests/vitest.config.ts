@@ -17,8 +17,9 @@ export default defineConfig({
   test: {
     include: ['packages/*/src/**/*.test.ts', 'notebook/src/**/*.test.ts', 'tests/**/*.test.ts'],
     maxWorkers: '100%',
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // Only against what hangs: on every core of a small machine a page may take minutes.
+    testTimeout: 240_000,
+    hookTimeout: 240_000,
     globalSetup: fileURLToPath(new URL('browser/globalSetup.ts', import.meta.url)),
     reporters: ['default', fileURLToPath(new URL('closingLine.ts', import.meta.url))],
   },

@@ -22,7 +22,7 @@ const seen = (page: Page) => violations(new AxeBuilder({ page }).exclude('.plot 
 let here: Desk;
 beforeAll(async () => {
   here = await desk();
-}, 60_000);
+});
 afterAll(() => here?.close());
 
 /** Every sentence that stands for a plot, by a reader who does not see it. */
@@ -42,7 +42,7 @@ describe('for everyone', () => {
     await sideways(page).toBeLessThanOrEqual(400);
     expect(await seen(page)).toEqual([]);
     await close();
-  }, 240_000);
+  });
 
   it('axe finds nothing in any kind of cell, light or dark, every plot has a sentence, and none is too wide', async () => {
     const { page, close } = await openSmall(here);
@@ -58,7 +58,7 @@ describe('for everyone', () => {
     await page.setViewportSize({ width: 320, height: 900 });
     await sideways(page).toBeLessThanOrEqual(320);
     await close();
-  }, 240_000);
+  });
 
   it('moves through the log by keys alone', async () => {
     const { page, close } = await openSmall(here);

@@ -11,7 +11,7 @@ beforeAll(async () => {
   here = await desk();
   open = await openSmall(here);
   await open.page.evaluate(askedThroughUs);
-}, 120_000);
+});
 afterEach(async () => {
   await open.page.emulateMedia({ media: 'screen' });
   await open.page.evaluate("spoil = ''; letGo()");

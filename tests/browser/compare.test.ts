@@ -20,7 +20,7 @@ beforeAll(async () => {
   here = await desk();
   open = await openSmall(here);
   cell = open.page.locator('.cell-compare');
-}, 60_000);
+});
 afterAll(() => here?.close());
 
 /** Twelve days of July: `north` has been re-aimed, both swing half a percent by day. */

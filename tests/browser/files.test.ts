@@ -15,7 +15,7 @@ beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'notebook-'));
   open = await here.open();
   await open.page.locator('.cell-log').waitFor();
-}, 60_000);
+});
 afterAll(async () => {
   await here?.close();
   await rm(folder, { recursive: true, force: true });

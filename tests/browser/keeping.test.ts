@@ -6,7 +6,7 @@ import { addCell, type Desk, desk, eventually, type OpenNotebook, openSmall, plo
 let here: Desk;
 beforeAll(async () => {
   here = await desk();
-}, 60_000);
+});
 afterAll(() => here?.close());
 
 async function writeNote(page: Page, text: string): Promise<void> {
@@ -20,7 +20,7 @@ describe('what is kept', () => {
   let open: OpenNotebook;
   beforeAll(async () => {
     open = await openSmall(here);
-  }, 180_000);
+  });
   afterAll(() => open?.close());
 
   it('undo and redo, by buttons and by keys', async () => {
@@ -151,7 +151,7 @@ describe('what goes out', () => {
   let open: OpenNotebook;
   beforeAll(async () => {
     open = await openSmall(here, { colorScheme: 'dark' });
-  }, 180_000);
+  });
   afterAll(() => open?.close());
 
   it('the report is one light file that shows the plots and needs nothing', async () => {

@@ -70,7 +70,7 @@ export async function desk(): Promise<Desk> {
 }
 
 /** Looks again and again until what it sees is as expected; a busy machine gets time for it. */
-export const eventually = <T>(look: () => T) => expect.poll(look, { timeout: 30_000 });
+export const eventually = <T>(look: () => T) => expect.poll(look, { timeout: 60_000 });
 
 /** What axe finds, and the first place of each. */
 export async function violations(axe: AxeBuilder): Promise<(string | undefined)[][]> {

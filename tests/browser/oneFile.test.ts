@@ -14,7 +14,7 @@ let open: OpenNotebook;
 beforeAll(async () => {
   here = await desk();
   open = await openSmall(here);
-}, 60_000);
+});
 afterAll(() => here?.close());
 
 /** A saved file with the log in it. */

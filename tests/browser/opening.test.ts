@@ -8,7 +8,7 @@ beforeAll(async () => {
   here = await desk();
   open = await here.open();
   await settled(open.page);
-}, 60_000);
+});
 afterAll(() => here?.close());
 
 /** Run in the page: how many findings come onto it, each time that any do. */

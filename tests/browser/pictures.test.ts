@@ -7,7 +7,7 @@ import { smallLog, smallSite } from './smallLog.js';
 let here: Desk;
 beforeAll(async () => {
   here = await desk();
-}, 60_000);
+});
 afterAll(() => here?.close());
 
 /** What a button hands to the downloads: its name and its bytes. */
@@ -27,7 +27,7 @@ describe('pictures as files', () => {
   let open: OpenNotebook;
   beforeAll(async () => {
     open = await openSmall(here, { colorScheme: 'dark' });
-  }, 180_000);
+  });
   afterAll(() => open?.close());
 
   it('a plot is saved as SVG and as PNG, light in the dark theme, named after site and cell', async () => {

@@ -9,7 +9,7 @@ import { smallSite } from './smallLog.js';
 let here: Desk;
 beforeAll(async () => {
   here = await desk();
-}, 60_000);
+});
 afterAll(() => here?.close());
 
 type Opened = OpenNotebook & { readonly cell: Locator };
@@ -80,7 +80,7 @@ describe('what a proof cell is given', () => {
   let open: Opened;
   beforeAll(async () => {
     open = await openProof();
-  }, 180_000);
+  });
   afterAll(() => open?.close());
 
   it('refuses what cannot be used in words, and keeps the sheet in sight', async () => {
@@ -122,7 +122,7 @@ describe('a judged proof', () => {
   beforeAll(async () => {
     open = await openProof();
     await giveProof(open.cell, 'b2');
-  }, 180_000);
+  });
   afterAll(() => open?.close());
 
   it('finds the failing step, and says why in words', async () => {

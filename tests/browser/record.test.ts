@@ -10,7 +10,7 @@ import { smallLog, smallSite } from './smallLog.js';
 let here: Desk;
 beforeAll(async () => {
   here = await desk();
-}, 60_000);
+});
 afterAll(() => here?.close());
 
 type Opened = OpenNotebook & { readonly cell: Locator };
@@ -60,7 +60,7 @@ describe('the record cell below a site without a log', () => {
   let open: Opened;
   beforeAll(async () => {
     open = await openSite();
-  }, 180_000);
+  });
   afterAll(() => open?.close());
 
   it('shows what is missing as missing', async () => {
@@ -110,7 +110,7 @@ describe('the record of an invented day', () => {
   let open: Opened;
   beforeAll(async () => {
     open = await openDay();
-  }, 180_000);
+  });
   afterAll(() => open?.close());
 
   it('the day goes in as one step, comes out by undo, back by redo', async () => {
@@ -206,7 +206,7 @@ describe('the record of an invented day', () => {
       .setInputFiles([{ name: 'day.json', mimeType: 'application/json', buffer: Buffer.from(file) }]);
     await eventually(() => other.page.locator('.record-front').textContent()).toMatch(/shift leader of the depot/);
     await other.close();
-  }, 180_000);
+  });
 });
 
 it('a record shows hostile text as text: on the sheet, in the frame, in the page', async () => {

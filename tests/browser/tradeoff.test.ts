@@ -12,8 +12,8 @@ beforeAll(async () => {
   open = await openSmall(here);
   await addCell(open.page, 'threshold and delay: time to alarm against nuisance');
   cell = open.page.locator('.cell-tradeoff');
-  await cell.locator('.main-svg').nth(1).waitFor({ timeout: 60_000 });
-}, 120_000);
+  await cell.locator('.main-svg').nth(1).waitFor();
+});
 afterAll(() => here?.close());
 
 describe('what each setting costs', () => {

@@ -13,7 +13,7 @@ beforeAll(async () => {
     chromium.launch({ executablePath: inject('chromium') }),
     demoRecord().then(recordPage),
   ]);
-}, 60_000);
+});
 afterAll(() => browser?.close());
 
 /** The page opened as a file would be, with everything that it asks for or complains about. */

@@ -44,7 +44,7 @@ beforeAll(async () => {
     .map((key) => key.replace('.', 'beamkeep'));
   await write({ 'log.csv': smallLog(), 'site.json': smallSite() });
   expected = JSON.stringify((await diagnose(logOfText(smallLog(), 'log.csv'), parseSite(smallSite()))).diagnosis);
-}, 120_000);
+});
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
 /** Writes files into the project, or into a folder of it. */
