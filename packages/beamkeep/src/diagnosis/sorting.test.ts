@@ -73,4 +73,29 @@ describe('sortExcursions', () => {
     for (const e of brief) expect(kind.get(e)).not.toBe('film');
     expect(excursions.filter((e) => kind.get(e) === 'film').length).toBeGreaterThan(8);
   });
+  describe('beside a load that turns the head into the beam on most work days', () => {
+    /** Days begin and end their work at other hours, and some have none: the cycle's fit leaves dips and bumps. */
+    const loaded = (t: number) => {
+      const date = Math.floor((t - at(0)) / (24 * hour));
+      const hours = ((t - at(0)) / hour) % 24;
+      if (date % 7 > 4 || date % 9 === 3) return 0.8;
+      return hours > 6 + ((date * 5) % 4) / 2 && hours < 12 + ((date * 3) % 5) / 2 ? 0.97 : 0.8;
+    };
+    const sampled = { days: 60, intervalSeconds: 900 };
+    it('takes what only the cycle makes of a flat level for none of its own', () => {
+      const { excursions, kind } = pictured(recordOf(loaded, sampled));
+      const sorted = excursions.filter(({ depth }) => depth > 0.03).map((e) => kind.get(e));
+      expect(sorted).toContain('slow');
+      for (const other of ['film', 'dust', 'light']) expect(sorted).not.toContain(other);
+    });
+    it('still knows mist in which the level itself falls', () => {
+      const misty = (t: number) => {
+        const hours = ((t - at(0)) / hour) % 24;
+        const night = Math.floor((t - at(0)) / (24 * hour)) % 4 === 1;
+        return loaded(t) * left(night ? 0.8 * rise(hours, 0.5, 2.5) * (1 - rise(hours, 3.5, 5)) : 0);
+      };
+      const { excursions, kind } = pictured(recordOf(misty, sampled));
+      expect(excursions.filter((e) => kind.get(e) === 'film').length).toBeGreaterThan(10);
+    });
+  });
 });

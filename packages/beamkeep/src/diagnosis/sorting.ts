@@ -63,7 +63,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   const f = family.get(e);
   const sharp = long <= 3 * hour && Math.min(e.onset, e.recovery) <= 0.5 * hour && e.onset <= hour;
   if (isNoise(picture, e)) return 'rough';
-  if (e.sign === -1) return sharp || isSwitched(e, f) ? 'light' : 'slow';
+  if (e.sign === -1) return (sharp || isSwitched(e, f)) && !isOfCycle(picture, e) ? 'light' : 'slow';
   if (isSwitched(e, f)) return 'light';
   const recurs = (hasFamily(f) || growsAsUsual(picture, e)) && !isSteadiest(e, f);
   const often = f !== undefined && f.otherDays >= 4;
@@ -78,6 +78,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (swingsBack(picture, e)) return 'rough';
   const climb = climbIn(picture, e);
   if (!recurs && (climb !== undefined || growsAsSmoke(picture, e, doubtfulPace))) return 'smoke';
+  if (isOfCycle(picture, e)) return 'slow';
   if (isLoad(picture, e, f)) return 'load';
   // The sun keeps to its minute from day to day, work only to its hours.
   const byDay = at > 4 && at < 20.5;
@@ -191,6 +192,28 @@ function filmScore(e: Excursion, at: number): number {
     0.9 * fromColdest -
     0.5
   );
+}
+
+/**
+ * Sway from which it is asked whether the cycle made an excursion, rows on either side that show the level beside it, and
+ * share of its bottom by which the level itself must leave both sides. Own choice.
+ */
+const ownChange = { sway: 0.012, rows: 5, share: 0.25 };
+
+/** Whether an excursion is there only because the daily cycle was taken off: the level itself leaves not both sides. */
+function isOfCycle(picture: Unsorted, e: Excursion): boolean {
+  if (swayAt(picture, e) < ownChange.sway) return false;
+  const { view, depth } = picture;
+  const { level } = view.trace;
+  const before = level.subarray(Math.max(0, e.from - ownChange.rows), e.from);
+  const after = e.open ? before : level.subarray(e.to + 1, e.to + 1 + ownChange.rows);
+  const within = level.subarray(e.from, e.to + 1);
+  const deep = median(within.filter((_, i) => 2 * e.sign * (depth[e.from + i] as number) > e.depth));
+  // NaN, at an end of the log, is no lesser change.
+  const least = Math.min(
+    ...[before, after].map((side) => e.sign * (median(side) - deep)).filter((v) => !Number.isNaN(v)),
+  );
+  return least < ownChange.share * e.bottom;
 }
 
 /** Whether a dip is more than the daily cycle's fit and a few wild samples leave behind. */
