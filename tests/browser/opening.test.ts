@@ -138,11 +138,13 @@ describe('a fresh visit', () => {
     await aim.getByLabel('Where the head was left [degrees]').fill('0,5');
     await eventually(() => aim.textContent()).toMatch(/look again\. .*on the flank/);
     await aim.locator('.main-svg').first().waitFor();
-    await expect(aim.locator('.minded').textContent()).resolves.toMatch(/read its class label.*never look into it/);
+    await expect(aim.locator('details.minded').textContent()).resolves.toMatch(
+      /read its class label.*never look into it/,
+    );
     await aim.getByText('What holds the head').click();
     await aim.getByLabel('Height of the frame').fill('9,4');
     await eventually(() => aim.locator('table tbody tr').allTextContents()).toEqual([
-      expect.stringMatching(/9\.4 m that sways by height\/60.*0\.955°157 mm388 %.*\(.*\)/),
+      expect.stringMatching(/9\.4 m that sways by height\/60.*0\.955°157\smm388 %.*\(.*\)/),
       expect.stringMatching(/height\/100/),
     ]);
     await aim.getByLabel('Span of the roof member').fill('-18');

@@ -38,6 +38,9 @@ export async function reportHtml(): Promise<string> {
   for (const part of document.querySelectorAll('.head, main > *, footer')) {
     const copy = await inTurn(() => report.importNode(part, true));
     await withPictures(part, copy, pictures, report);
+    // As on paper, a button that moves the plots is its text.
+    for (const button of copy.querySelectorAll('button.plain:not([data-screen])'))
+      button.replaceWith(...button.childNodes);
     const controls = '[data-screen], h1 input, button, .settings, details:not([open])';
     for (const control of copy.querySelectorAll(controls)) control.remove();
     if (copy.matches(controls)) continue;

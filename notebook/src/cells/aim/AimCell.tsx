@@ -1,6 +1,7 @@
 import type { AimJson } from 'beamkeep/commissioning';
 import type { Site } from 'beamkeep/site';
 import { useCallback } from 'preact/hooks';
+import { Asked } from '../../parts/Asked.js';
 import { FileField } from '../../parts/FileField.js';
 import { Scroll } from '../../parts/Scroll.js';
 import { Verdict } from '../../parts/Verdict.js';
@@ -48,6 +49,7 @@ function Aim({ cell, site }: { cell: Cell<'aim'>; site: Site }) {
         <FileField what="aim scan" file={scan} onFile={(file) => change({ scan: file })} />
       </div>
       <StructureForm typed={typed} onType={(to) => change({ structure: { ...typed, ...to } })} />
+      <Asked of={[['Aim scan', scan?.name ?? '']]} />
       <StageCautions stage="aim" made={scan !== null} />
       {answer.is === 'nothing' && (
         <p class="empty">
@@ -90,7 +92,7 @@ function Told({ aim, site }: { aim: AimJson; site: string }) {
                 <tr key={what}>
                   <th scope="row">{what}</th>
                   <td>{figure(degrees)}°</td>
-                  <td>{figure(millimetres)} mm</td>
+                  <td>{`${figure(millimetres)}\u00a0mm`}</td>
                   <td>{typeof share === 'number' ? `${figure(100 * share)} %` : 'no margin is left'}</td>
                   <td class="quiet">
                     {source} ({seen})

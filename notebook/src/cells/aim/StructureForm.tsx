@@ -40,24 +40,27 @@ export function StructureForm({
   const { refused } = structureTyped(typed);
   const known = asked.some(([field]) => typed[field] !== '');
   return (
-    <details open={known}>
-      <summary>What holds the head, and how far it may move</summary>
-      <div class="settings">
-        {asked.map(([field, words]) => (
-          <label class="field" key={field}>
-            <span>{words}</span>
-            <input
-              inputMode="decimal"
-              size={6}
-              value={typed[field]}
-              aria-invalid={refused.includes(field)}
-              onInput={(event) => onType({ [field]: event.currentTarget.value })}
-            />
-          </label>
-        ))}
-        <Pick words="Limit of its deflection" of={roofs} value={typed.roof} onPick={(roof) => onType({ roof })} />
-        <Pick words="Material" of={materials} value={typed.material} onPick={(material) => onType({ material })} />
-      </div>
+    <>
+      <details open={known} data-screen>
+        <summary>What holds the head, and how far it may move</summary>
+        <div class="settings">
+          {asked.map(([field, words]) => (
+            <label class="field" key={field}>
+              <span>{words}</span>
+              <input
+                inputMode="decimal"
+                size={6}
+                value={typed[field]}
+                aria-invalid={refused.includes(field)}
+                onInput={(event) => onType({ [field]: event.currentTarget.value })}
+              />
+            </label>
+          ))}
+          <Pick words="Limit of its deflection" of={roofs} value={typed.roof} onPick={(roof) => onType({ roof })} />
+          <Pick words="Material" of={materials} value={typed.material} onPick={(material) => onType({ material })} />
+        </div>
+        <p class="key">What is left empty is not computed. The limits are what a code lets a building do at most.</p>
+      </details>
       {refused.length > 0 && (
         <p class="trouble">
           No number above 0, and left out:{' '}
@@ -68,8 +71,7 @@ export function StructureForm({
           .
         </p>
       )}
-      <p class="key">What is left empty is not computed. The limits are what a code lets a building do at most.</p>
-    </details>
+    </>
   );
 }
 

@@ -1,5 +1,6 @@
 import { type BeamStanding, comparedBeam } from 'beamkeep/diagnosis';
 import { useCallback, useMemo } from 'preact/hooks';
+import { Asked } from '../../parts/Asked.js';
 import { Choice } from '../../parts/Choice.js';
 import { numberIn } from '../../parts/numberIn.js';
 import { Scroll } from '../../parts/Scroll.js';
@@ -69,6 +70,13 @@ export function CompareCell({ cell }: { cell: Cell<'compare'> }) {
           />
         </label>
       </div>
+      <Asked
+        of={[
+          ['Log before', named(before.id, before.row)],
+          ['log after', named(after.id, after.row)],
+          ['days of either, at most', settings.days],
+        ]}
+      />
       {before.id === after.id && <p class="trouble">Both are the same log: choose another one.</p>}
       {!(days >= 1) && (
         <p class="trouble">

@@ -2,6 +2,7 @@ import type { CoveredJson } from 'beamkeep/commissioning';
 import type { Site } from 'beamkeep/site';
 import { useCallback, useMemo } from 'preact/hooks';
 import { siteZone } from '../../bench/siteZone.js';
+import { Asked } from '../../parts/Asked.js';
 import { FileField } from '../../parts/FileField.js';
 import { Verdict } from '../../parts/Verdict.js';
 import { coveredFigure, coveredHeight } from '../../plots/coveredFigure.js';
@@ -33,6 +34,7 @@ function Covered({ cell, site }: { cell: Cell<'covered'>; site: Site }) {
         <BeamChoice site={site} beam={beam} onBeam={(id) => change({ beam: id })} />
         <FileField what="log of a covered test" file={test} onFile={(file) => change({ test: file })} />
       </div>
+      <Asked of={[['Log of the covered test', test?.name ?? '']]} />
       <StageCautions stage="covered" made={test !== null} />
       {answer.is === 'nothing' && (
         <p class="empty">

@@ -1,6 +1,7 @@
 import { severities } from 'beamkeep/diagnosis';
 import { Fragment } from 'preact';
 import type { BeamReading, NumberedFinding } from '../../bench/reading.js';
+import { Asked } from '../../parts/Asked.js';
 import { Choice } from '../../parts/Choice.js';
 import { InTurn } from '../../parts/InTurn.js';
 import { SeverityWord } from '../../parts/Severity.js';
@@ -19,6 +20,13 @@ export function FindingsCell({ cell }: { cell: Cell<'findings'> }) {
   return <NeedsLog cell={cell.id}>{(log) => <Findings cell={cell} log={log} />}</NeedsLog>;
 }
 
+/** Severities that are listed, from the least of them. */
+const lists = [
+  ['note', 'everything'],
+  ['watch', 'watch and act'],
+  ['act', 'act only'],
+] as const;
+
 function Findings({ cell, log }: { cell: Cell<'findings'>; log: OpenLog }) {
   const { beams } = log.reading;
   const { least } = cell.settings;
@@ -29,16 +37,13 @@ function Findings({ cell, log }: { cell: Cell<'findings'>; log: OpenLog }) {
       <div class="settings">
         <Choice
           legend="List"
-          options={[
-            ['note', 'everything'],
-            ['watch', 'watch and act'],
-            ['act', 'act only'],
-          ]}
+          options={lists}
           value={least}
           onChange={(value) => edit((sheet) => set(sheet, cell, { least: value }))}
         />
         <SaveFindings log={log} cell={cell} />
       </div>
+      {least !== 'note' && <Asked of={[['Listed', lists.find(([one]) => one === least)?.[1] ?? '']]} />}
       <Summary beams={beams} />
       <dl class="duties">
         {[...severities].reverse().map((severity) => (

@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { DayFold } from '../../bench/dayFold.js';
+import { Asked } from '../../parts/Asked.js';
 import { Choice } from '../../parts/Choice.js';
 import { foldFigure, foldHeight } from '../../plots/foldFigure.js';
 import { Plot } from '../../plots/Plot.js';
@@ -49,6 +50,7 @@ function Folded({ cell, log }: { cell: Cell<'fold'>; log: OpenLog }) {
           onChange={(to) => edit((sheet) => set(sheet, cell, { scale: to }))}
         />
       </div>
+      <Asked of={[['Beam', beam]]} />
       <Plot
         figure={draw}
         failed={answer.is === 'refused'}

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import type { TaughtLesson } from '../../bench/lessonOf.js';
+import { Asked } from '../../parts/Asked.js';
 import { lessonFigure, lessonHeight } from '../../plots/lessonFigure.js';
 import { Plot } from '../../plots/Plot.js';
 import type { Palette } from '../../plots/palette.js';
@@ -76,6 +77,12 @@ export function LessonCell({ cell }: { cell: Cell<'lesson'> }) {
       </div>
       {taught && (
         <>
+          <Asked
+            of={taught.controls.map(({ name, words, unit, value }) => [
+              words,
+              `${figure(values[name] ?? value)}${isCount(unit) ? '' : ` ${unit}`}`,
+            ])}
+          />
           <p class="answer">
             <i>{taught.lesson.question}</i> {taught.lesson.answer}
           </p>

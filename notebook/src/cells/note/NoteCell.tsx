@@ -4,14 +4,14 @@ import { set } from '../../sheet/edits.js';
 import type { Cell } from '../../sheet/sheet.js';
 import { edit } from '../../state/store.js';
 
-/** A note in Markdown: shown as text until it is edited. */
+/** A note in Markdown: shown as text until it is edited, and on paper always. */
 export function NoteCell({ cell }: { cell: Cell<'note'> }) {
   const { text } = cell.settings;
   const editing = useSignal(text === '');
   return (
     <div class="note">
-      {editing.value ? (
-        <label>
+      {editing.value && (
+        <label data-screen>
           <span class="unseen">Note in Markdown</span>
           <textarea
             rows={Math.max(4, text.split('\n').length + 1)}
@@ -23,9 +23,8 @@ export function NoteCell({ cell }: { cell: Cell<'note'> }) {
             }}
           />
         </label>
-      ) : (
-        <Shown text={text} />
       )}
+      {text !== '' && <Shown text={text} onPaper={editing.value} />}
       <div class="buttons" data-screen>
         <button
           type="button"
@@ -41,7 +40,7 @@ export function NoteCell({ cell }: { cell: Cell<'note'> }) {
 }
 
 /** Markdown made to HTML and cleaned of everything that could do something; both libraries come when first needed. */
-function Shown({ text }: { text: string }) {
+function Shown({ text, onPaper }: { text: string; onPaper: boolean }) {
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     let outdated = false;
@@ -58,5 +57,5 @@ function Shown({ text }: { text: string }) {
       outdated = true;
     };
   }, [text]);
-  return <div class="prose" ref={box} />;
+  return <div class={onPaper ? 'prose on-paper' : 'prose'} ref={box} />;
 }

@@ -1,6 +1,7 @@
 import type { PlanAnswer } from 'beamkeep/planning';
 import { useEffect, useState } from 'preact/hooks';
 import type { RuleSetTold } from '../../bench/planOf.js';
+import { Asked } from '../../parts/Asked.js';
 import { Choice } from '../../parts/Choice.js';
 import { Drawing } from '../../parts/Drawing.js';
 import { numberIn } from '../../parts/numberIn.js';
@@ -33,6 +34,7 @@ export function PlanCell({ cell }: { cell: Cell<'plan'> }) {
       outdated = true;
     };
   }, [length, width, height, roof, apex, rules]);
+  const ruleSet = ruleSets.find(({ id }) => id === rules);
   const field = (key: 'length' | 'width' | 'height' | 'apex', words: string) => (
     <label class="field">
       <span>{words} [m]</span>
@@ -63,18 +65,30 @@ export function PlanCell({ cell }: { cell: Cell<'plan'> }) {
         <label class="field">
           <span>Rule set</span>
           <select value={rules} onChange={(event) => change({ rules: event.currentTarget.value })}>
-            {ruleSets.map(({ id, title, country, edition }) => (
-              <option key={id} value={id}>
-                {title} ({country}, {edition})
+            {ruleSets.map((each) => (
+              <option key={each.id} value={each.id}>
+                {named(each)}
               </option>
             ))}
           </select>
         </label>
       </div>
+      <Asked
+        of={[
+          ['Length, along the beams', `${length} m`],
+          ['width', `${width} m`],
+          [roof === 'flat' ? 'height' : 'height of the eaves', `${height} m`],
+          ['roof', roof],
+          ['height of the ridge', roof === 'flat' ? '' : `${apex} m`],
+          ['rule set', ruleSet ? named(ruleSet) : rules],
+        ]}
+      />
       {typeof answer === 'string' ? answer && <p class="trouble">{answer}</p> : <Laid answer={answer} />}
     </>
   );
 }
+
+const named = ({ title, country, edition }: RuleSetTold): string => `${title} (${country}, ${edition})`;
 
 function Laid({ answer: { plan, drawings } }: { answer: PlanAnswer }) {
   const [first] = plan.rows;

@@ -1,5 +1,6 @@
 import type { Site } from 'beamkeep/site';
 import type { PlanTold } from '../../bench/proofTold.js';
+import { Asked } from '../../parts/Asked.js';
 import { FileField } from '../../parts/FileField.js';
 import { saveText } from '../../parts/saveText.js';
 import { set } from '../../sheet/edits.js';
@@ -68,6 +69,14 @@ function Proof({ cell, site }: { cell: Cell<'proof'>; site: Site }) {
           onFile={(file) => change({ sheet: file, times: [], ...beamOf(file, site) })}
         />
       </div>
+      <Asked
+        of={[
+          ['Log of the test', cell.settings.test?.name ?? ''],
+          ['panel’s list', events?.name ?? ''],
+          ['panel’s clock ahead of the logger’s [s]', events ? clockOffset : ''],
+          ['proof sheet', sheet?.name ?? ''],
+        ]}
+      />
       {clockUnknown && (
         <p class="trouble">“{clockOffset}” is no number of seconds: the panel’s clock is taken as right.</p>
       )}

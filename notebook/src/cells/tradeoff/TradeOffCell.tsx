@@ -5,6 +5,7 @@ import { proxy } from 'comlink';
 import { useEffect, useState } from 'preact/hooks';
 import type { Progress } from '../../bench/reading.js';
 import type { TradeOffHall } from '../../bench/tradeOffOf.js';
+import { Asked } from '../../parts/Asked.js';
 import { Choice } from '../../parts/Choice.js';
 import { numberIn } from '../../parts/numberIn.js';
 import { set } from '../../sheet/edits.js';
@@ -113,6 +114,12 @@ function TradeOff({ cell, log }: { cell: Cell<'tradeoff'>; log: OpenLog }) {
           </div>
         </fieldset>
       </div>
+      <Asked
+        of={[
+          ['Beam', beam],
+          ...fields.map(([key, words]) => [words, key === 'ceiling' ? figure(hall.ceiling) : settings[key]] as const),
+        ]}
+      />
       <CountingOn counting={counting} />
       {counted && settings.fires.length === 0 && <p class="empty">Choose a fire that must be found.</p>}
       {counted && settings.fires.length > 0 && <Told answer={answer} cell={cell} log={log} change={change} />}

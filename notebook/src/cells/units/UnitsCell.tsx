@@ -1,6 +1,7 @@
 import { convert, UsageError } from 'beamkeep';
 import { type Unit, units } from 'beamkeep/attenuation';
 import { useId } from 'preact/hooks';
+import { Asked } from '../../parts/Asked.js';
 import { numberIn } from '../../parts/numberIn.js';
 import { set } from '../../sheet/edits.js';
 import type { Cell, Settings } from '../../sheet/sheet.js';
@@ -54,6 +55,7 @@ export function UnitsCell({ cell }: { cell: Cell<'units'> }) {
           <input inputMode="decimal" value={path} onInput={(event) => change({ path: event.currentTarget.value })} />
         </label>
       </div>
+      <Asked of={[['Smoke crossed', path && `${path} m`]]} />
       <table class="units" id={`${id}-answer`}>
         <caption class="unseen">The same smoke in every unit</caption>
         <tbody>
