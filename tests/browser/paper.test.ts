@@ -84,4 +84,11 @@ describe('on paper and in the report', () => {
       await expect(page.locator('.cell-note em').textContent()).resolves.toBe('bracket');
     }
   });
+
+  it('no heading can be left behind at the foot of a page: what stands under it is no row of a grid', async () => {
+    const { page } = open;
+    const bodies = "document.querySelectorAll('.cell-body, .beam, .record-front, .margins')";
+    const displays = await page.evaluate(`[...new Set([...${bodies}].map((one) => getComputedStyle(one).display))]`);
+    expect(displays).toEqual(['block']);
+  });
 });
