@@ -91,4 +91,14 @@ describe('on paper and in the report', () => {
     const displays = await page.evaluate(`[...new Set([...${bodies}].map((one) => getComputedStyle(one).display))]`);
     expect(displays).toEqual(['block']);
   });
+
+  it('names at the lines of an aim scan do not cover each other', async () => {
+    const { page } = open;
+    await page.emulateMedia({ media: 'screen' });
+    const cell = page.locator('.cell-aim').nth(3);
+    const [peak, left] = await Promise.all(
+      ['peak', 'left here'].map((name) => cell.locator('.annotation-text', { hasText: name }).boundingBox()),
+    );
+    expect(peak && left && peak.x + peak.width <= left.x).toBe(true);
+  });
 });

@@ -79,6 +79,8 @@ export function scanFigure(aim: AimJson, width: number, colours: Palette): Figur
       line: { color, width: 1.5, dash },
     })),
   );
+  // Of two names that of the first line stands before it: close to each other, one would cover the other.
+  const before = marks.reduce((one, other) => ((other.at[0] ?? 0) < (one.at[0] ?? 0) ? other : one));
   const axis = {
     gridcolor: colours.rule,
     zeroline: false,
@@ -110,7 +112,7 @@ export function scanFigure(aim: AimJson, width: number, colours: Palette): Figur
       yref: 'paper',
       y: 1,
       yanchor: 'bottom',
-      xanchor: 'left',
+      xanchor: marks.length > 1 && name === before.name ? 'right' : 'left',
       text: name,
       showarrow: false,
       font: { size: 11, color },
