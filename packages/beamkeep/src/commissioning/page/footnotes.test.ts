@@ -10,6 +10,8 @@ describe('footnotes', () => {
     expect(first).toContain('title="loss by the aim: 3.0103 r^power dB');
     expect(second).toContain('&lt;b&gt;</span>');
     expect(second).toContain('#note-2');
+    // "124 m" with a bare 2 above it would be an area.
+    expect(first).toMatch(/>\[1\]<\/a><\/sup>/);
     expect(notes.list().markup.match(/<li /g)).toHaveLength(2);
   });
   it('leads from a heading to several', () =>

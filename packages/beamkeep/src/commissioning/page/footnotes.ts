@@ -3,8 +3,8 @@ import type { BasisOut } from '../record/commissioningRecord.js';
 import { type Content, html, type Markup } from './markup.js';
 
 /*
- * Every number of the page leads to its formula and source: pointed at, it says them; printed, a small figure leads to
- * the note at the end. Notes are numbered as they are met.
+ * Every number of the page leads to its formula and source: pointed at, it says them; printed, a small figure in brackets
+ * leads to the note at the end: without them that of a length would be read as its power. Notes are numbered as they are met.
  */
 
 /** Writes numbers with their notes, and the notes at the end. */
@@ -35,7 +35,7 @@ export function footnotes(): Footnotes {
   };
   const reference = (key: BasisKey): Markup => {
     const at = numberOf(key);
-    return html`<sup class="note"><a href="#note-${at}">${at}</a></sup>`;
+    return html`<sup class="note"><a href="#note-${at}">[${at}]</a></sup>`;
   };
   return {
     references: (...keys) => html`${keys.map((key, at) => [at > 0 && ' ', reference(key)])}`,
