@@ -163,6 +163,16 @@ describe('the record of an invented day', () => {
     expect(await violations(new AxeBuilder({ page: alone }))).toEqual([]);
     for (const format of ['A4', 'Letter'] as const)
       expect((await alone.pdf({ format, preferCSSPageSize: false })).subarray(0, 5).toString()).toBe('%PDF-');
+    await alone.setViewportSize({ width: 400, height: 900 });
+    // On a narrow screen a time that is broken within would be read as another.
+    const lines = await alone.evaluate(`[...document.querySelectorAll('td')]
+      .filter((cell) => /^[\\d:]{8}$/.test(cell.textContent))
+      .map((cell) => {
+        const range = document.createRange();
+        range.selectNodeContents(cell);
+        return range.getClientRects().length;
+      })`);
+    expect([...new Set(lines as number[])]).toEqual([1]);
     await alone.close();
   });
 

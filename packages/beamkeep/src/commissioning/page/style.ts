@@ -51,8 +51,12 @@ h3 .note { font-weight: 400; }
   body { padding: 5mm 4mm; }
   .facts { columns: 1; }
   .sign { grid-template-columns: 1fr; }
-  th, td { padding-right: 1.5mm; overflow-wrap: anywhere; }
+  th, td { padding-right: 1.5mm; overflow-wrap: break-word; }
+  .written { overflow-wrap: anywhere; }
   td .noted { white-space: normal; }
+}
+@media screen and (max-width: 380px) {
+  td { overflow-wrap: anywhere; }
 }
 @page { margin: 16mm 14mm 18mm; @bottom-left { content: "Commissioning record, made with beamkeep"; font: 8pt sans-serif; color: #444; }
   @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; color: #444; } }

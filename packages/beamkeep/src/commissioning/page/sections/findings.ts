@@ -12,7 +12,11 @@ const verdicts = {
 function found({ onSite }: FindingOut): Content {
   if (onSite === null) return missing('nobody has looked yet');
   const { verdict, cause, note } = onSite;
-  return [verdicts[verdict], cause !== null && `, namely ${cause}`, note !== '' && `. ${note}`];
+  return [
+    verdicts[verdict],
+    cause !== null && `, namely ${cause}`,
+    note !== '' && html`. <span class="written">${note}</span>`,
+  ];
 }
 
 /** Day and time of the clock, each in one piece. */
@@ -34,7 +38,7 @@ ${
     : table(
         ['beam', 'from', 'to', 'finding', 'found on site'],
         findings.map((finding) => [
-          finding.beam,
+          html`<span class="written">${finding.beam}</span>`,
           clock(finding.start, site.timeZone),
           clock(finding.end, site.timeZone),
           html`<b>${finding.cause}</b>, ${finding.severity}, ${Math.round(100 * finding.confidence)} %. ${finding.summary}`,

@@ -4,7 +4,8 @@ import { type Content, html, type Markup } from '../markup.js';
 import { list, missing, table } from '../parts.js';
 
 /** A text that people wrote; missing where they wrote none. */
-const written = (text: string | null): Content => text || missing('not written down');
+const written = (text: string | null): Content =>
+  text ? html`<span class="written">${text}</span>` : missing('not written down');
 
 const tellings = (told: readonly ToldOut[]) =>
   list(

@@ -7,7 +7,7 @@ const covered = { fit: 'fit', caution: 'caution', refuse: 'REFUSED' } as const;
 const proved = { pass: 'pass', open: 'open', fail: 'FAIL' } as const;
 
 const row = ({ id, settings, aim, covered: test, proof }: BeamOut) => [
-  id,
+  html`<span class="written">${id}</span>`,
   `${settings.separation} m, ${settings.layout}`,
   `${settings.alarmThreshold} %, ${settings.alarmDelay} s`,
   aim ? aimed[aim.verdict] : missing('not scanned'),
