@@ -7,13 +7,15 @@ import { climbIn, climbsIn, unusualClimbs } from '../climbsWithin.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
 import { evidence, logistic, percent, spell } from '../wording.js';
+import { ditherings } from './dithering.js';
 import { dipsAtHours, smokeLikelihood } from './smokeSigns.js';
 
 /**
  * Cannot be told from smoke: decided before every other cause, and removed by none.
  *
  * Always so: (1) a stretch that the equipment would call fire; (2) growth to 3 % or more, clearly beyond the noise, no
- * slower than 0.02 dB a minute, that is not one of a family of its like on other days.
+ * slower than 0.02 dB a minute, that is not one of a family of its like on other days. In doubt also what came too fast, or
+ * too slowly, to be seen to grow so, and hangs and dithers.
  */
 export const smokeLike: Cause = {
   word: 'smoke-like',
@@ -23,7 +25,7 @@ export const smokeLike: Cause = {
   settles: 'Someone who was there, the fire log, a camera. Until then it counts as smoke.',
   claims: (picture) => {
     const dipsAtHour = dipsAtHours(picture);
-    return episodes(picture.view.trace.time, fires(picture), growths(picture)).map((s) =>
+    return episodes(picture.view.trace.time, fires(picture), [...growths(picture), ...hanging(picture)]).map((s) =>
       claim(picture, s, dipsAtHour(s.start, s.end)),
     );
   },
@@ -37,6 +39,8 @@ interface Suspect {
   grown: boolean;
   /** Whether it grew again out of an episode that had cleared: never joined to that one. */
   again?: boolean;
+  /** Whether it was not seen to grow, but hangs and dithers. */
+  dithers?: boolean;
   lost: number;
   growth: number;
   /** Longest time in which it may have cleared [ms]; infinite where it never did. */
@@ -99,6 +103,13 @@ function growths(picture: Picture): Suspect[] {
     }));
   });
 }
+
+/** What was not seen to grow, hangs and dithers. */
+const hanging = (picture: Picture): Suspect[] =>
+  ditherings(picture).map(({ start, end, lost }) => ({
+    ...asSmoke,
+    ...{ start, end, lost, growth: 0, clearing: Number.POSITIVE_INFINITY, dithers: true },
+  }));
 
 /** Time from four fifths of an excursion to a sixth; it may have begun a sample earlier than it shows [ms]. */
 const clearingOf = ({ view }: Picture, { recovery }: Excursion): number => recovery + view.interval;
@@ -337,7 +348,9 @@ function claim(picture: Picture, s: Suspect, dipsAtThatHour: number): Claim {
     severity: act ? 'act' : 'watch',
     summary: s.fire
       ? `Obscuration stood past the alarm threshold for the alarm delay (${percent(most)} % at most): a fire signal, to be treated as fire.`
-      : `Loss grew by ${percent(most)} % as smoke may, over ${spell(s.growth)}: treat as fire.`,
+      : s.growth > 0 || !s.dithers
+        ? `Loss grew by ${percent(most)} % as smoke may, over ${spell(s.growth)}: treat as fire.`
+        : `${percent(most)} % of the light was lost and stays lost, and the samples spread from then on, as those of smoke that hangs: treat as fire.`,
     evidence: [
       evidence('greatest obscuration', percent(most), '%'),
       evidence('length', (s.end - s.start) / 1000, 's'),
