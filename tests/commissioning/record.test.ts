@@ -87,7 +87,9 @@ describe('the record of the demonstration day', () => {
     expect(words(record)).not.toMatch(/a look on site/);
     expect(parseRecord(JSON.stringify(record))).toEqual(record);
     const page = recordPage(record);
-    expect(page).toContain('it was something else, namely contamination. &lt;b&gt;a web&lt;/b&gt;');
+    expect(page).toContain(
+      'it was something else, namely contamination. <span class="written">&lt;b&gt;a web&lt;/b&gt;</span>',
+    );
     expect(page).toContain('<span class="noted">2027-03-09</span> <span class="noted">05:20</span>');
   });
   it('shows a day and names that nobody wrote down as missing', async () => {
