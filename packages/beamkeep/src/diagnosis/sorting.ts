@@ -78,7 +78,8 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (swingsBack(picture, e)) return 'rough';
   const climb = climbIn(picture, e);
   if (!recurs && (climb !== undefined || growsAsSmoke(picture, e, doubtfulPace))) return 'smoke';
-  if (isOfCycle(picture, e)) return 'slow';
+  // Whatever the cycle made of it, what may have grown to a peak as smoke does stays smoke.
+  if (isOfCycle(picture, e)) return !recurs && mayPeakAsSmoke(picture, e) ? 'smoke' : 'slow';
   if (isLoad(picture, e, f)) return 'load';
   // The sun keeps to its minute from day to day, work only to its hours.
   const byDay = at > 4 && at < 20.5;
@@ -86,9 +87,12 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (byDay && sharp && daily && comesAsItGoes(view, e, f)) return 'light';
   if (filmScore(e, at) > 0) return 'film';
   if (recurs) return standsOut(picture, e) ? 'dust' : 'slow';
-  // What nothing else explains is given more of a doubt.
-  return standsOut(picture, e) && growsAsSmoke(picture, e, doubtfulPaceToPeak) ? 'smoke' : 'slow';
+  return mayPeakAsSmoke(picture, e) ? 'smoke' : 'slow';
 }
+
+/** What nothing else explains is given more of a doubt. */
+const mayPeakAsSmoke = (picture: Unsorted, e: Excursion): boolean =>
+  standsOut(picture, e) && growsAsSmoke(picture, e, doubtfulPaceToPeak);
 
 /** Whether several of its like came on other days. */
 const hasFamily = (f: Family | undefined): boolean => f !== undefined && f.otherDays >= familyDays && f.others >= 3;

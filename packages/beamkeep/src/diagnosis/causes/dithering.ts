@@ -19,8 +19,9 @@ export interface Dithering extends Stretch {
 
 /** Shortest that hangs [ms]: the slow course follows it, so that it is no excursion. Own choice. */
 const hangs = 12 * hour;
-/** Rows before the samples were found to spread, in which the light may have been lost; rows that tell a level, or in which it may be lost yet. Own choice. */
+/** Rows before the samples were found to spread, in which the light may have been lost. Own choice. */
 const reach = 30;
+/** Rows that tell a level, and rows afterwards in which it may be lost yet. Own choice. */
 const rows = 12;
 
 /** What hangs and dithers in the record of a beam. */

@@ -350,7 +350,7 @@ function claim(picture: Picture, s: Suspect, dipsAtThatHour: number): Claim {
       ? `Obscuration stood past the alarm threshold for the alarm delay (${percent(most)} % at most): a fire signal, to be treated as fire.`
       : s.growth > 0 || !s.dithers
         ? `Loss grew by ${percent(most)} % as smoke may, over ${spell(s.growth)}: treat as fire.`
-        : `${percent(most)} % of the light was lost and stays lost, and the samples spread from then on, as those of smoke that hangs: treat as fire.`,
+        : `${percent(most)} % of the light was lost for ${spell(s.end - s.start)}, and the samples spread from then on, as those of smoke that hangs: treat as fire.`,
     evidence: [
       evidence('greatest obscuration', percent(most), '%'),
       evidence('length', (s.end - s.start) / 1000, 's'),
