@@ -59,6 +59,18 @@ describe('on paper and in the report', () => {
       );
   });
 
+  it('every bar of a lane has its name on paper', async () => {
+    const { page } = open;
+    await page.evaluate("dispatchEvent(new Event('beforeprint'))");
+    const names = await page.locator('.cell-signal .plot svg text').filter({ visible: true }).allTextContents();
+    await page.evaluate("dispatchEvent(new Event('afterprint'))");
+    const findings = await page.locator('.cell-log td:last-child').allTextContents();
+    const numbers = names.flatMap((name) => /^(\d+) [a-z]/.exec(name)?.[1] ?? []).map(Number);
+    const all = findings.reduce((sum, count) => sum + Number(count), 0);
+    expect(all).toBeGreaterThan(20);
+    expect(numbers.sort((a, b) => a - b)).toEqual(Array.from({ length: all }, (_, at) => at + 1));
+  });
+
   it('the panel’s list keeps its times', async () => {
     for (const page of [open.page, report])
       await expect(page.locator('.events tbody th').first().textContent()).resolves.toBe('13 Mar 2027, 07:54');

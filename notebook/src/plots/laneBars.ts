@@ -3,6 +3,7 @@ import type { Data } from 'plotly.js-dist-min';
 import type { NumberedFinding, Window } from '../bench/reading.js';
 import type { SiteZone } from '../bench/siteZone.js';
 import { causeOnBar } from '../words/causes.js';
+import { crowdNumbers } from './crowdNumbers.js';
 import type { Lane } from './lane.js';
 import { namesOnBars } from './namesOnBars.js';
 import type { Palette } from './palette.js';
@@ -16,36 +17,43 @@ import { plain } from './plotly.js';
 /** Bars of the findings that are in sight, cut to the window. */
 export function bars({ strips, window, zone, chosen }: Lane, pixels: number, colours: Palette): Data[] {
   const perPixel = (window.to - window.from) / pixels;
-  const cut = strips.map(({ finding, row, named }): Bar => {
+  const cut = strips.map(({ finding, row, named, before }): Bar => {
     const start = Math.max(finding.start, window.from);
     const long = Math.max(Math.min(finding.end, window.to) - start, 5 * perPixel);
     const name = nameOnBar(finding);
-    if (!named) return { finding, row, start, long, name: '', inside: true };
-    const inside = long / perPixel > name.length * 6.6 + 8;
-    return {
-      finding,
-      row,
-      start,
-      long,
-      name: inside ? name : outsideName(name, start, long, perPixel, window),
-      inside,
-    };
+    const bar = { finding, row, start, long };
+    if (!named) return { ...bar, name: '', stands: 'within' };
+    if (long / perPixel > name.length * 6.6 + 8) return { ...bar, name, stands: 'within' };
+    if (before) return { ...bar, name, stands: 'before' };
+    return { ...bar, name: nameAfter(name, start, long, perPixel, window), stands: 'after' };
   });
-  const handles = cut.filter(({ name, inside }) => name !== '' && !inside).map((bar) => handle(bar, perPixel));
+  const handles = cut
+    .filter(({ name, stands }) => name !== '' && stands !== 'within')
+    .map((bar) => handle(bar, perPixel));
   const drawn = severities
     .map((severity) => cut.filter(({ finding }) => finding.severity === severity))
     .filter((same) => same.length > 0)
     .map((same) => barsAlike(same, zone, chosen, colours));
-  const names = cut.map(({ finding, row, start, long, name, inside }) => ({
-    at: inside ? start : start + long,
+  const inkOn = ({ severity }: NumberedFinding): string => (severity === 'act' ? colours.paper : colours.ink);
+  const names = cut.map(({ finding, row, start, long, name, stands }) => ({
+    at: stands === 'after' ? start + long : start,
+    ends: stands === 'before',
     row,
     name,
-    colour: inside && finding.severity === 'act' ? colours.paper : colours.ink,
+    colour: stands === 'within' ? inkOn(finding) : colours.ink,
+  }));
+  const crowd = cut
+    .filter((_, at) => strips[at]?.named === false)
+    .map(({ finding, row, start, long }) => ({ finding, row, number: finding.number, start, end: start + long }));
+  const numbers = crowdNumbers(crowd, window, perPixel).map(({ within, ...mark }) => ({
+    ...mark,
+    row: crowd[0]?.row ?? 0,
+    colour: within ? inkOn(within.finding) : colours.ink,
   }));
   return [
     ...(handles.length > 0 ? [unseenBars(handles, zone)] : []),
     ...drawn,
-    ...namesOnBars(names, perPixel, 12, zone),
+    ...namesOnBars([...names, ...numbers], perPixel, 12, zone),
   ];
 }
 
@@ -57,15 +65,15 @@ interface Bar {
   /** Length on the plot [ms]. */
   readonly long: number;
   readonly name: string;
-  /** Whether the name stands in the bar, or beside it. */
-  readonly inside: boolean;
+  /** Where the name stands: in the bar, or beside it. */
+  readonly stands: 'within' | 'before' | 'after';
 }
 
 /** A bar and the name beside it: a bar of few pixels is hard to hit, its name is not. */
-const handle = (bar: Bar, perPixel: number): Bar => ({
-  ...bar,
-  long: bar.long + (bar.name.length * 6.6 + 6) * perPixel,
-});
+function handle(bar: Bar, perPixel: number): Bar {
+  const name = (bar.name.length * 6.6 + 6) * perPixel;
+  return { ...bar, start: bar.stands === 'before' ? bar.start - name : bar.start, long: bar.long + name };
+}
 
 /** Bars that are not seen, to be pointed at. */
 function unseenBars(bars: readonly Bar[], zone: SiteZone): Data {
@@ -122,8 +130,8 @@ function barsAlike(same: readonly Bar[], zone: SiteZone, chosen: number | null, 
 
 export const nameOnBar = ({ number, cause }: NumberedFinding): string => `${number} ${causeOnBar(cause)}`;
 
-/** A name beside its bar is left out where the edge of the plot would cut it. */
-function outsideName(name: string, start: number, long: number, perPixel: number, window: Window): string {
+/** A name after its bar is its number where the edge of the plot would cut it. */
+function nameAfter(name: string, start: number, long: number, perPixel: number, window: Window): string {
   const room = (window.to - start - long) / perPixel;
   if (room > name.length * 6.6 + 6) return name;
   return room > 20 ? (name.split(' ')[0] ?? '') : '';

@@ -7,9 +7,11 @@ import { plain } from './plotly.js';
  * each, for which the browser lays the page out each time. That is the larger part of drawing a lane with many findings.
  */
 
-/** A name and where it begins. */
+/** A name and where it begins, or ends. */
 export interface NameOnBar {
   readonly at: number;
+  /** Whether it ends there. */
+  readonly ends?: boolean;
   readonly row: number;
   readonly name: string;
   readonly colour: string;
@@ -26,12 +28,12 @@ export function namesOnBars(names: readonly NameOnBar[], perPixel: number, size:
     {
       type: 'scatter',
       mode: 'text',
-      x: written.map(({ at }) => zone.wall(at + room * perPixel)),
+      x: written.map(({ at, ends }) => zone.wall(at + (ends ? -room : room) * perPixel)),
       y: written.map(({ row }) => row),
       xaxis: 'x',
       yaxis: 'y2',
       text: written.map(({ name }) => plain(name)),
-      textposition: 'middle right',
+      textposition: written.map(({ ends }) => (ends ? 'middle left' : 'middle right')),
       textfont: { size, color: written.map(({ colour }) => colour) },
       hoverinfo: 'skip',
       name: 'names',

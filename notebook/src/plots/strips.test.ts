@@ -44,6 +44,17 @@ describe('strips', () => {
     expect(placed.length).toBe(10);
   });
 
+  it('a name that the edge would cut stands before its bar, where there is room', () => {
+    const place = (start: number): unknown[] =>
+      strips([finding(1, 0, start), finding(2, 97, 98)], whole, () => 20, 9).map(({ row, before }) => [row, before]);
+    expect(place(70)).toEqual([
+      [0, false],
+      [0, true],
+    ]);
+    expect(place(80)[1]).toEqual([1, true]);
+    expect(strips([finding(1, 10, 11)], { from: 0, to: 25 }, () => 20, 9)[0]?.before).toBe(false);
+  });
+
   it('leaves out what is not in sight', () => {
     expect(strips([finding(1, 0, 10), finding(2, 50, 60)], { from: 20, to: 100 }, () => 1, 3).length).toBe(1);
   });

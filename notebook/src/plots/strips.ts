@@ -2,14 +2,18 @@ import type { NumberedFinding, Window } from '../bench/reading.js';
 
 /*
  * Findings as named bars in as few rows as hold them without one bar or its name covering another. Where there are
- * more than the rows hold, the rest stand in the lowest row without their names, until one zooms in.
+ * more than the rows hold, the rest stand in the lowest row by their numbers alone, until one zooms in.
  */
 
-/** A finding, its row counted from the top, and whether there is room for its name. */
+/** A finding and its place. */
 export interface Strip {
   readonly finding: NumberedFinding;
+  /** Counted from the top. */
   readonly row: number;
+  /** Whether there is room for its name. */
   readonly named: boolean;
+  /** Whether the edge of the plot leaves room for the name only before the bar. */
+  readonly before: boolean;
 }
 
 /**
@@ -31,14 +35,15 @@ export function strips(
   for (const finding of findings) {
     if (finding.start > window.to || finding.end < window.from) continue;
     const start = Math.max(finding.start, window.from);
-    const free = ends.findIndex((taken) => taken < start);
-    const row = free >= 0 ? free : Math.min(ends.length, most - 1);
-    const named = free >= 0 || ends.length < most;
     const end = Math.min(finding.end, window.to);
     // A name that its bar cannot hold stands beside it.
-    const name = named && end - start < room(finding) ? room(finding) : 0;
-    ends[row] = Math.max(ends[row] ?? start, finding.end, end + name);
-    placed.push({ finding, row, named });
+    const name = end - start < room(finding) ? room(finding) : 0;
+    const before = end + name > window.to && start - name >= window.from;
+    const free = ends.findIndex((taken) => taken < (before ? start - name : start));
+    const row = free >= 0 ? free : Math.min(ends.length, most - 1);
+    const named = free >= 0 || ends.length < most;
+    ends[row] = Math.max(ends[row] ?? start, finding.end, named && !before ? end + name : end);
+    placed.push({ finding, row, named, before });
   }
   const crowded = placed.some(({ named }) => !named);
   return crowded ? placed.map((strip) => (strip.row === most - 1 ? { ...strip, named: false } : strip)) : placed;

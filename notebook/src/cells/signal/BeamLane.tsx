@@ -15,8 +15,8 @@ import { laneName } from './laneName.js';
 import { kept } from './moveWindow.js';
 import { type ShownLine, useLine, valueAt } from './useLine.js';
 
-/** Most rows of findings in a lane. */
-const mostRows = 5;
+/** Most rows of findings in a lane of the page, and of a picture by itself, in which nobody can zoom. */
+const mostRows = { page: 5, alone: 9 };
 
 /** Most stretches of least and greatest in a line. */
 const mostBuckets = 2000;
@@ -71,14 +71,22 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
   const mine = beam.findings.some(({ number }) => number === chosen) ? chosen : null;
   const told = settings.states ? desk.signalled.value : null;
   const signalled = told?.find(({ id }) => id === beam.id)?.stretches ?? null;
+  const { from, to } = whole;
   // As many rows as the whole log needs: the lane keeps its height when one zooms in.
-  const findingRows = useMemo(
-    () => rowsOf(strips(beam.findings, whole, roomFor(whole, width), mostRows)),
-    [beam, whole.from, whole.to, width],
+  const rowsAt = useCallback(
+    (wide: number, most: number) => rowsOf(strips(beam.findings, { from, to }, roomFor({ from, to }, wide), most)),
+    [beam, from, to],
   );
-  const rows = findingRows + (signalled && signalled.length > 0 ? 1 : 0);
+  const rowsHere = useMemo(() => rowsAt(width, mostRows.page), [rowsAt, width]);
+  const statesRow = signalled && signalled.length > 0 ? 1 : 0;
   const picture = useCallback(
-    ({ line, window: inSight }: ShownLine<ScaledLine>, wide: number, colours: Palette, axis: boolean) => {
+    (
+      { line, window: inSight }: ShownLine<ScaledLine>,
+      wide: number,
+      colours: Palette,
+      { axis, most }: { readonly axis: boolean; readonly most: number },
+    ) => {
+      const rows = rowsAt(wide, most);
       const lane: Lane = {
         line,
         window: inSight,
@@ -86,8 +94,8 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
         reach,
         alarmThreshold: site?.alarmThreshold ?? Number.NaN,
         faultThreshold: site?.faultThreshold ?? Number.NaN,
-        strips: strips(beam.findings, inSight, roomFor(inSight, wide), findingRows),
-        rows,
+        strips: strips(beam.findings, inSight, roomFor(inSight, wide), rows),
+        rows: rows + statesRow,
         chosen: mine,
         signalled,
         events: reading.events.filter(({ beam: of }) => of === null || of === beam.id),
@@ -97,10 +105,14 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
       };
       return laneFigure(lane, wide, colours);
     },
-    [reach, site, beam, findingRows, rows, mine, signalled, zone, reading],
+    [reach, site, beam, rowsAt, statesRow, mine, signalled, zone, reading],
   );
   const [draw, alone] = useMemo(
-    () => [lowest, true].map((axis) => shown && ((wide: number, to: Palette) => picture(shown, wide, to, axis))),
+    () =>
+      [
+        { axis: lowest, most: mostRows.page },
+        { axis: true, most: mostRows.alone },
+      ].map((how) => shown && ((wide: number, colours: Palette) => picture(shown, wide, colours, how))),
     [shown, picture, lowest],
   );
   const late = shown && !answers(shown, window, scale);
@@ -132,7 +144,7 @@ export function BeamLane({ log, beam, settings, window, whole, zone, width, lowe
         figure={draw}
         failed={failed}
         alone={alone}
-        height={laneHeight(rows, lowest)}
+        height={laneHeight(rowsHere + statesRow, lowest)}
         name={[reading.site.name, 'signal', beam.id]}
         label={laneSentence(beam, window, dates, signalled)}
         onZoom={(from, to) => {
