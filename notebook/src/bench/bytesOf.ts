@@ -24,8 +24,15 @@ function intoOneBuffer(blob: Blob): ReadableStreamBYOBReader | undefined {
   }
 }
 
+/**
+ * What is being read. Chromium clears away a reader of this kind that nothing but its own read under way leads to, and
+ * that read then never ends.
+ */
+const underWay = new Set<ReadableStreamBYOBReader>();
+
 async function* refilled(reader: ReadableStreamBYOBReader): AsyncGenerator<Uint8Array> {
   let block = new Uint8Array(blockBytes);
+  underWay.add(reader);
   try {
     for (;;) {
       const { done, value } = await reader.read(block);
@@ -34,6 +41,7 @@ async function* refilled(reader: ReadableStreamBYOBReader): AsyncGenerator<Uint8
       block = new Uint8Array(value.buffer);
     }
   } finally {
+    underWay.delete(reader);
     await reader.cancel();
   }
 }
