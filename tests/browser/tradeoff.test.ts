@@ -47,7 +47,7 @@ describe('what each setting costs', () => {
     await cell.getByLabel('smouldering').check();
     await eventually(() => cell.locator('.costs thead').textContent()).toMatch(/smouldering/);
     await cell.getByLabel('Floor area').fill('-4');
-    await eventually(() => cell.locator('.trouble').textContent()).toMatch(/floor area -4 m2 must be more than 0/);
+    await eventually(() => cell.locator('.trouble').textContent()).toMatch(/floor area -4 m² must be more than 0/);
     await cell.getByLabel('Floor area').fill('900');
     await cell.locator('.costs').waitFor();
   });

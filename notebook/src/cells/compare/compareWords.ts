@@ -55,7 +55,7 @@ export function compareSentences(beam: ComparedBeam): string[] {
     );
   if (aim.before && aim.after)
     words.push(
-      `Read from heat and movement, the aim stood ${limited(aim.before.offset)} half-angles off its peak before and stands ${limited(aim.after.offset)} off now; the sign is towards warmer.`,
+      `Read from heat and movement, the aim stood ${limited(aim.before.offset)} of the half-angle off its peak before and stands ${limited(aim.after.offset)} off now; the sign is towards warmer.`,
     );
   return [...words, ...fateWords(beam.findings, daysAfter)];
 }

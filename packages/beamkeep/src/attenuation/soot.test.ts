@@ -26,6 +26,6 @@ describe('soot', () => {
   it('says what must change', () => {
     expect(() => specificExtinction('flaming', 0)).toThrow('wavelength 0 nm');
     expect(() => sootToExtinction(-1, 8700)).toThrow('concentration -1 kg/m3 must be 0 or more');
-    expect(() => extinctionToSoot(1, 0)).toThrow('specific extinction 0 m2/kg must be more than 0');
+    expect(() => extinctionToSoot(1, 0)).toThrow('specific extinction 0 m²/kg must be more than 0');
   });
 });

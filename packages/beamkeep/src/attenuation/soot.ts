@@ -34,7 +34,7 @@ export function specificExtinction(kind: SmokeKind, wavelengthNanometres: number
  */
 export function sootToExtinction(concentration: number, specific: number): number {
   refuseNegative('concentration', concentration, 'kg/m3');
-  refuseUnlessPositive('specific extinction', specific, 'm2/kg');
+  refuseUnlessPositive('specific extinction', specific, 'm²/kg');
   return concentration * specific;
 }
 
@@ -49,6 +49,6 @@ export function sootToExtinction(concentration: number, specific: number): numbe
  */
 export function extinctionToSoot(extinction: number, specific: number): number {
   refuseNegative('extinction', extinction, '1/m');
-  refuseUnlessPositive('specific extinction', specific, 'm2/kg');
+  refuseUnlessPositive('specific extinction', specific, 'm²/kg');
   return extinction / specific;
 }

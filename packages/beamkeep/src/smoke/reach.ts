@@ -39,7 +39,7 @@ export function outOfReach(scene: SmokeScene, seconds: number): string[] {
   const shape = area / ceiling ** 2;
   if (Number.isFinite(area) && (shape < layerShape.least.value || shape > layerShape.most.value)) {
     told.push(
-      `Floor area ${area} m2 under ${ceiling} m: a layer fills evenly where area over height squared is ${layerShape.least.value} to ${layerShape.most.value} (${layerShape.least.seen}); here it is ${Number(shape.toPrecision(2))}.`,
+      `Floor area ${area} m² under ${ceiling} m: a layer fills evenly where area over height squared is ${layerShape.least.value} to ${layerShape.most.value} (${layerShape.least.seen}); here it is ${Number(shape.toPrecision(2))}.`,
     );
   }
   const below = ceiling - beam.height;

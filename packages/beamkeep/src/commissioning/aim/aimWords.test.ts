@@ -4,6 +4,7 @@ import { type AimFacts, aimWords, flagWords } from './aimWords.js';
 
 const exact = (value: number) => ({ value, low: value, high: value });
 const facts: AimFacts = {
+  axes: ['pan', 'tilt'],
   flags: [],
   loss: exact(0.1),
   offset: [exact(0.1)],
@@ -26,7 +27,7 @@ describe('aimWords', () => {
   ] satisfies ScanFlagKind[])('%s is a reason to look again, with a sentence and what to do', (kind) => {
     const words = aimWords({ ...facts, flags: [{ kind, at: [1.2], size: 0.1 }] });
     expect(words.verdict).toBe('look again');
-    expect(words.sentences[0]).toBe(flagWords({ kind, at: [1.2], size: 0.1 }));
+    expect(words.sentences[0]).toBe(flagWords({ kind, at: [1.2], size: 0.1 }, ['pan']));
     expect(words.actions).toHaveLength(1);
   });
   it('does not send a head onto a peak that may be a reflection', () => {
@@ -68,19 +69,21 @@ describe('aimWords', () => {
       'It may turn 0.4 degrees (0 to 0.9) before it reads 35 %: 430 mm at the far end; on the peak it would be 0.55 degrees.',
     );
   });
-  it('over two axes tells both angles', () => {
+  it('over two axes tells both angles, and which is which', () => {
     const two = { ...facts, offset: [exact(0.1), exact(-0.2)], halfAngle: [exact(0.7), exact(0.5)] };
-    expect(aimWords(two).sentences[0]).toContain('left 0.1 / 0.2 degrees off the peak');
-    expect(aimWords(two).sentences[1]).toBe('The received level halves 0.7 / 0.5 degrees off the peak.');
-    expect(flagWords({ kind: 'shoulder', at: [1, -0.5], size: 0.25 })).toBe(
-      'The flank at 1 / -0.5 degrees stands 25 % of the peak too high: a reflection that overlaps the lobe.',
+    expect(aimWords(two).sentences[0]).toContain('left 0.1 degrees (pan) and 0.2 degrees (tilt) off the peak');
+    expect(aimWords(two).sentences[1]).toBe(
+      'The received level halves 0.7 degrees (pan) and 0.5 degrees (tilt) off the peak.',
     );
-    expect(flagWords({ kind: 'second-peak', size: 0.25 })).toMatch(/^A second peak stands, 25 % of the peak above/);
+    expect(flagWords({ kind: 'shoulder', at: [1, -0.5], size: 0.25 }, ['pan', 'tilt'])).toBe(
+      'The flank at 1 degrees (pan) and -0.5 degrees (tilt) stands 25 % of the peak too high: a reflection that overlaps the lobe.',
+    );
+    expect(flagWords({ kind: 'second-peak', size: 0.25 }, [])).toMatch(/^A second peak stands, 25 % of the peak above/);
   });
   it('says how many readings there were, and what did not fall', () => {
-    expect(flagWords({ kind: 'few-points', size: 6 })).toMatch(/^Only 6 readings:/);
-    expect(flagWords({ kind: 'peak-not-crossed', at: [0], size: 1 })).toContain('does not fall on both sides');
-    expect(flagWords({ kind: 'noisy', size: 0.12 })).toBe(
+    expect(flagWords({ kind: 'few-points', size: 6 }, [])).toMatch(/^Only 6 readings:/);
+    expect(flagWords({ kind: 'peak-not-crossed', at: [0], size: 1 }, ['pan'])).toContain('does not fall on both sides');
+    expect(flagWords({ kind: 'noisy', size: 0.12 }, [])).toBe(
       'The readings scatter by 12 % of the peak: the centre is in doubt.',
     );
   });

@@ -1,6 +1,6 @@
 import { flankLoss } from '../../numbers/index.js';
 import type { Estimate, ScanFlag } from '../../optics/index.js';
-import { figure } from '../words/figure.js';
+import { figure, listed } from '../words/figure.js';
 import type { AimMargin } from './aimMargin.js';
 import type { StructureMove } from './structureMoves.js';
 
@@ -14,6 +14,8 @@ export interface AimWords {
 
 /** What the words are drawn from. */
 export interface AimFacts {
+  /** Names of the axes. */
+  readonly axes: readonly string[];
   readonly flags: readonly ScanFlag[];
   /** Loss where the head was left [dB]; undefined where nobody told. */
   readonly loss: Estimate | undefined;
@@ -24,18 +26,24 @@ export interface AimFacts {
   readonly moves: readonly StructureMove[];
 }
 
-const place = (at: readonly number[] | undefined): string =>
-  at === undefined ? '' : ` at ${at.map((angle) => figure(angle)).join(' / ')} degrees`;
+/** Angles in words, one an axis: where there are two, each says which it is. */
+const turns = (angles: readonly number[], axes: readonly string[]): string =>
+  listed(angles.map((angle, k) => `${figure(angle)} degrees${angles.length > 1 ? ` (${axes[k]})` : ''}`));
 
 const share = (size: number): string => `${figure(100 * size)} % of the peak`;
 
-/** One doubt about a scan, as a sentence. */
-export function flagWords({ kind, at, size }: ScanFlag): string {
+/**
+ * One doubt about a scan, as a sentence.
+ *
+ * @param axes names of the axes
+ */
+export function flagWords({ kind, at, size }: ScanFlag, axes: readonly string[]): string {
+  const place = at === undefined ? '' : ` at ${turns(at, axes)}`;
   switch (kind) {
     case 'second-peak':
-      return `A second peak stands${place(at)}, ${share(size)} above the lobe: a stray reflection, or the lobe is not that of the reflector.`;
+      return `A second peak stands${place}, ${share(size)} above the lobe: a stray reflection, or the lobe is not that of the reflector.`;
     case 'shoulder':
-      return `The flank${place(at)} stands ${share(size)} too high: a reflection that overlaps the lobe.`;
+      return `The flank${place} stands ${share(size)} too high: a reflection that overlaps the lobe.`;
     case 'raised-floor':
       return `Far off the peak ${share(size)} comes back that the covered reading does not explain.`;
     case 'clipped':
@@ -66,22 +74,28 @@ const flagActions: Readonly<Record<ScanFlag['kind'], string>> = {
  * @param facts from the fit and its margins
  */
 export function aimWords(facts: AimFacts): AimWords {
-  const { flags, loss, offset, halfAngle, alarm, moves } = facts;
+  const { axes, flags, loss, offset, halfAngle, alarm, moves } = facts;
   const onFlank = loss !== undefined && loss.value >= flankLoss.value;
   const grave = flags.filter(({ kind }) => kind !== 'raised-floor' && kind !== 'few-points');
   const verdict = flags.length > 0 || onFlank ? 'look again' : loss === undefined ? 'not known' : 'good';
-  const turn = offset.map(({ value }) => figure(Math.abs(value))).join(' / ');
-  const width = halfAngle.map(({ value }) => figure(value)).join(' / ');
+  const turn = turns(
+    offset.map(({ value }) => Math.abs(value)),
+    axes,
+  );
+  const width = turns(
+    halfAngle.map(({ value }) => value),
+    axes,
+  );
   const sentences = [
-    ...flags.map(flagWords),
+    ...flags.map((flag) => flagWords(flag, axes)),
     loss === undefined
       ? 'Where the head was left is not told, so its loss and its margin are those of a head on the peak.'
       : onFlank
-        ? `The head was left on the flank: ${turn} degrees off the peak, which costs ${figure(loss.value)} dB ` +
+        ? `The head was left on the flank: ${turn} off the peak, which costs ${figure(loss.value)} dB ` +
           `(${figure(loss.low)} to ${figure(loss.high)}).`
-        : `The head was left ${turn} degrees off the peak: ${figure(loss.value)} dB ` +
+        : `The head was left ${turn} off the peak: ${figure(loss.value)} dB ` +
           `(${figure(loss.low)} to ${figure(loss.high)}).`,
-    `The received level halves ${width} degrees off the peak.`,
+    `The received level halves ${width} off the peak.`,
     marginSentence(alarm, loss !== undefined),
     ...moves.filter((move) => move.verdict !== 'within').map(moveSentence),
   ];

@@ -62,6 +62,7 @@ export function scanReport(scan: AimScan, beam: Beam, { left, structure = {}, st
     fault: aimMargin(fit, left, beam.faultThreshold, seen, beam),
     moves,
     words: aimWords({
+      axes: scan.axes,
       flags: fit.flags,
       loss,
       offset,

@@ -101,7 +101,7 @@ export function aimAnswer(beam: string, scan: AimScan, report: ScanReport, notes
     residue: report.residue,
     margins: { alarm: marginJson(report.alarm), fault: marginJson(report.fault) },
     movement: report.moves.map((move) => ({ ...move, share: numberOut(move.share) })),
-    flags: fit.flags.map((flag) => ({ ...flag, words: flagWords(flag) })),
+    flags: fit.flags.map((flag) => ({ ...flag, words: flagWords(flag, scan.axes) })),
     verdict: report.words.verdict,
     sentences: report.words.sentences,
     actions: report.words.actions,

@@ -38,6 +38,8 @@ const cloudy = { wider: 0.3, from: 0.7 };
 /** Share of the confidence that is left where no two days lie near enough to show it: own choice. */
 const unseen = 0.3;
 
+const secondsOfHour = 3600;
+
 /**
  * How nearly light comes back at its hour: from one day to the next that has it, the least distance between begins,
  * ends or middles [h], median. Clouds cut a stretch short at one end; they seldom move both. Undefined where no two
@@ -103,8 +105,8 @@ export const ambientLight: Cause = {
       evidence: [
         evidence('change, median of the days', percent(depth), '%'),
         evidence('solar time', hour, 'h'),
-        evidence('spread of the solar time', apart, 'h'),
-        ...(returns === undefined ? [] : [evidence('comes back within', returns, 'h')]),
+        evidence('spread of the solar time', apart * secondsOfHour, 's'),
+        ...(returns === undefined ? [] : [evidence('comes back within', returns * secondsOfHour, 's')]),
         evidence('days', s.episodes.length, ''),
         evidence('share of such stretches that lie about this hour', share, ''),
         evidence('share of raised levels', up.length / all.length, ''),

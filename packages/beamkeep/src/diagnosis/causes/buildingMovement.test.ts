@@ -40,11 +40,11 @@ describe('building-movement', () => {
     });
     const found = theOne(diagnosed(record, siteOf({ temperatureColumn: 't', halfAngle: 0.7 })), 'building-movement');
     expect(measured(found, 'lag behind the temperature')).toBeCloseTo(2, 0);
-    const offset = measured(found, 'offset of the aim', 'half-angles');
+    const offset = measured(found, 'offset of the aim', 'of the half-angle');
     expect(offset).toBeGreaterThanOrEqual(measured(found, 'offset of the aim, 90 % limits from'));
     expect(offset).toBeLessThanOrEqual(measured(found, 'offset of the aim, 90 % limits to'));
     expect(Math.abs(offset - 0.6)).toBeLessThan(0.06);
-    expect(measured(found, 'offset of the aim', 'degrees')).toBeCloseTo(0.7 * offset, 3);
+    expect(measured(found, 'offset of the aim, as an angle', 'degrees')).toBeCloseTo(0.7 * offset, 3);
     expect(
       measured(found, 'offset of the aim at the far end') / (50_000 * Math.tan((0.7 * offset * Math.PI) / 180)),
     ).toBeCloseTo(1, 3);

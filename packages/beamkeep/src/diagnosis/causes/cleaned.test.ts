@@ -16,8 +16,8 @@ describe('cleaned', () => {
   it('is the instant of the first sample after, with the step that was put in', () => {
     const found = theOne(diagnosed(typical.cleaned()), 'cleaned');
     expect([found.start, found.end, found.ongoing, found.severity]).toEqual([cleaning, cleaning, false, 'note']);
-    expect(measured(found, 'step up', '%')).toBeCloseTo(100 * (1 - left(0.6)), -0.5);
-    expect(measured(found, 'step up', 'dB')).toBeCloseTo(0.6, 1);
+    expect(measured(found, 'step up, as a share of clean air', '%')).toBeCloseTo(100 * (1 - left(0.6)), -0.5);
+    expect(measured(found, 'step up, in decibels', 'dB')).toBeCloseTo(0.6, 1);
   });
   it('is less than likely where the reading was set anew some hours after it fell', () => {
     const fell = recordOf((t) => (t < at(1, 9) || t >= at(1, 12) ? 1 : 0.93), { days: 2.5, intervalSeconds: 60 });

@@ -77,8 +77,11 @@ const claim = (at: number, confidence: number, gained: number, decibels: number,
   end: at,
   confidence: Math.min(0.98, confidence),
   severity: 'note',
-  summary: `The level stepped up by ${percent(gained)} % and stayed${visit === undefined ? '' : `: the visit "${visit.work}" explains it`}.`,
-  evidence: [evidence('step up', percent(gained), '%'), evidence('step up', decibels, 'dB')],
+  summary: `The level stepped up by ${percent(gained)} % and stayed${visit === undefined ? '' : `: the visit (${visit.work}) explains it`}.`,
+  evidence: [
+    evidence('step up, as a share of clean air', percent(gained), '%'),
+    evidence('step up, in decibels', decibels, 'dB'),
+  ],
 });
 
 /** How much more than was lost may come back, as a share of the loss: own choice. */

@@ -24,6 +24,7 @@ describe('condensation', () => {
     expect(Math.abs(found.end - at(28, 8))).toBeLessThan(hour);
     expect(found.ongoing).toBe(false);
     expect(measured(found, 'nights')).toBe(20);
+    expect(measured(found, 'share of nights in the spell')).toBeCloseTo(20 / 29, 3);
     // Between 0.4 and 0.7 dB were put in.
     expect(measured(found, 'depth, median')).toBeCloseTo(100 * (1 - left(0.55)), -0.7);
     expect(measured(found, 'length, median')).toBeCloseTo(5, 0);
@@ -33,7 +34,9 @@ describe('condensation', () => {
     const misty = (t: number): boolean => (t > at(2) && t < at(7)) || (t > at(20) && t < at(25));
     const film = (t: number): number => rise(hourOf(t), 2.5, 5) * (1 - rise(hourOf(t), 6, 8.5));
     const two = recordOf((t) => left(misty(t) ? 0.6 * film(t) : 0), { days: 30 });
-    expect(stated(diagnosed(two), 'condensation').map(({ episodes }) => episodes?.length)).toEqual([5, 5]);
+    const found = stated(diagnosed(two), 'condensation');
+    expect(found.map(({ episodes }) => episodes?.length)).toEqual([5, 5]);
+    for (const spell of found) expect(measured(spell, 'share of nights in the spell')).toBe(1);
   });
   it('is the less likely the more rises as large and as long stand beside it, and where its hours disagree', () => {
     const misty = (t: number): boolean => t > at(4) && t < at(6);

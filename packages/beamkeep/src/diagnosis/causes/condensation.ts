@@ -1,10 +1,10 @@
-import { day, hour } from '../../columns/index.js';
+import { hour } from '../../columns/index.js';
 import { median } from '../../statistics/index.js';
 import type { Cause } from '../cause.js';
 import type { Excursion } from '../excursions.js';
 import { solarHour } from '../families.js';
 import type { Picture } from '../picture.js';
-import { spells } from '../spells.js';
+import { type Spell, spells } from '../spells.js';
 import { swayAt } from '../swayAt.js';
 import { clockTime, counted, evidence, logistic, percent } from '../wording.js';
 import { agreement, daysOf, episodesOf, recent } from './recurring.js';
@@ -20,6 +20,12 @@ function residue(picture: Picture, dips: readonly Excursion[], depth: number): n
   const rises = picture.excursions.filter((e) => e.sign === -1 && e.depth > 0.4 * depth && e.end - e.start > hour);
   const sway = median(dips.map((e) => swayAt(picture, e)));
   return 1.2 * Math.min(2, rises.length / dips.length) + (depth < beyondSway * sway ? 1 : 0);
+}
+
+/** Nights from the first of a spell to its last: each counts with the day on which it ends. */
+function nightsOf({ view }: Picture, { episodes }: Spell): number {
+  const days = episodes.map(([start, end]) => view.clock.dayNumber((start + end) / 2));
+  return Math.max(...days) - Math.min(...days) + 1;
 }
 
 /** Mist or dew on the optics: smooth, hours long, about the coldest hours, gone as it warms. */
@@ -57,7 +63,7 @@ export const condensation: Cause = {
         evidence('solar time of the middle', (at + 24) % 24, 'h'),
         evidence('agreement of the hours, 0 to 1', kept, ''),
         evidence('nights', s.episodes.length, ''),
-        evidence('share of nights in the spell', s.episodes.length / Math.max(1, (s.end - s.start) / day), ''),
+        evidence('share of nights in the spell', s.episodes.length / nightsOf(picture, s), ''),
       ],
     }));
   },

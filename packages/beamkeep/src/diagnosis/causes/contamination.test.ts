@@ -9,9 +9,9 @@ describe('contamination', () => {
   it('is told from first to last sample, with the rate and the loss that were put in', () => {
     expect([found.start, found.end, found.ongoing]).toEqual([dirty.from, dirty.to, true]);
     const gained = 100 * (1 - left(0.6));
-    expect(measured(found, 'growth of the loss', '%')).toBeCloseTo(gained, -0.5);
+    expect(measured(found, 'growth of the loss, as a share of clean air', '%')).toBeCloseTo(gained, -0.5);
     expect(Math.abs(measured(found, 'slope') + gained / 30)).toBeLessThan(0.04);
-    expect(measured(found, 'growth of the loss', 'dB')).toBeCloseTo(0.6, 1);
+    expect(measured(found, 'growth of the loss, in decibels', 'dB')).toBeCloseTo(0.6, 1);
     expect(found.severity).toBe('watch');
   });
   it('ends at the cleaning, with the sample before, and is then for the record', () => {

@@ -42,8 +42,8 @@ function claim(picture: Picture, s: SlowStretch): Claim[] {
       summary: `Slow loss of ${percent(s.gainedShare)} % over ${Math.round(days)} days, as dirt builds up.${restored}`,
       evidence: [
         evidence('slope', -rate, '%/day'),
-        evidence('growth of the loss', percent(s.gainedShare), '%'),
-        evidence('growth of the loss', s.gained, 'dB'),
+        evidence('growth of the loss, as a share of clean air', percent(s.gainedShare), '%'),
+        evidence('growth of the loss, in decibels', s.gained, 'dB'),
         evidence('steadiness of the growth, -1 to 1', s.steadiness, ''),
         ...(Number.isNaN(s.acceleration)
           ? []

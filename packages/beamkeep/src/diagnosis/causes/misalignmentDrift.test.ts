@@ -13,7 +13,10 @@ describe('misalignment-drift', () => {
       true,
       'watch',
     ]);
-    expect(measured(found, 'growth of the loss', '%')).toBeCloseTo(100 * (1 - left(lobe(0.7))), -1);
+    expect(measured(found, 'growth of the loss, as a share of clean air', '%')).toBeCloseTo(
+      100 * (1 - left(lobe(0.7))),
+      -1,
+    );
     expect(measured(found, 'quickening of the growth, 0 for a straight line')).toBeGreaterThan(0.8);
     expect(measured(found, 'growth of the daily sway in dB')).toBeGreaterThan(2);
     expect(measured(found, 'agreement of sway with loss, -1 to 1')).toBeGreaterThan(0.5);

@@ -28,7 +28,7 @@ export const misalignmentDrift: Cause = {
           severity: s.restored ? 'note' : now > picture.view.beam.alarmThreshold / 100 ? 'act' : 'watch',
           summary: `Loss of ${percent(s.gainedShare)} % over ${Math.round(days)} days that behaves as an aim creeping away.`,
           evidence: [
-            evidence('growth of the loss', percent(s.gainedShare), '%'),
+            evidence('growth of the loss, as a share of clean air', percent(s.gainedShare), '%'),
             ...(Number.isNaN(s.acceleration)
               ? []
               : [evidence('quickening of the growth, 0 for a straight line', s.acceleration, '')]),

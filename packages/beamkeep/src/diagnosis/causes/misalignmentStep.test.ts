@@ -18,8 +18,8 @@ describe('misalignment-step', () => {
     const diagnosis = diagnosed(typical['misalignment-step']());
     const found = theOne(diagnosis, 'misalignment-step');
     expect([found.start, found.end, found.ongoing, found.severity]).toEqual([knock, diagnosis.to, true, 'act']);
-    expect(measured(found, 'step down', '%')).toBeCloseTo(15, 0);
-    expect(measured(found, 'step down', 'dB')).toBeCloseTo(-10 * Math.log10(0.85), 1);
+    expect(measured(found, 'step down, as a share of clean air', '%')).toBeCloseTo(15, 0);
+    expect(measured(found, 'step down, in decibels', 'dB')).toBeCloseTo(-10 * Math.log10(0.85), 1);
   });
   it('ends with the last sample before re-aiming', () => {
     const aimed = recordOf((t) => (t < knock || t >= at(20, 9) ? 1 : 0.85), { days: 30 });

@@ -67,8 +67,8 @@ function claim(picture: Picture, { start, end, lost, loss, stays }: Standing): C
       severity: stays ? (lost > 0.1 ? 'act' : 'watch') : 'note',
       summary: `The level fell by ${percent(lost)} % at once and stayed for ${spell(end - start)}${stays ? ', to the end of the log' : ''}: the aim was changed.`,
       evidence: [
-        evidence('step down', percent(lost), '%'),
-        evidence('step down', loss, 'dB'),
+        evidence('step down, as a share of clean air', percent(lost), '%'),
+        evidence('step down, in decibels', loss, 'dB'),
         ...(Number.isNaN(sway) ? [] : [evidence('daily sway after over before', sway, 'times')]),
         evidence('held for', (end - start) / day, 'days'),
       ],

@@ -5,11 +5,11 @@ import { figure, type Lesson, type SettingsOf, spaced } from './lesson.js';
 
 /** Sliders of the lesson. */
 export const flankUnderHotRoofControls = [
-  { name: 'offset', words: 'aim off the peak', unit: 'half-angles', low: 0, high: 1, step: 0.05, value: 0.5 },
+  { name: 'offset', words: 'aim off the peak', unit: 'of the half-angle', low: 0, high: 1, step: 0.05, value: 0.5 },
   {
     name: 'movement',
     words: 'movement of the roof, up and down',
-    unit: 'half-angles',
+    unit: 'of the half-angle',
     low: 0,
     high: 0.6,
     step: 0.05,
@@ -54,12 +54,12 @@ export function flankUnderHotRoof({
     question:
       'Two beams hang under the same roof, one aimed at the peak, one at the flank of its lobe. What does the sun do to each?',
     answer:
-      `Off the peak by ${figure(offset)} half-angles the beam loses up to ${figure(worst)} % in the heat, at the peak ${figure(centred)} %. ${alarms} ${dips} ` +
+      `Off the peak by ${figure(offset)} of the half-angle the beam loses up to ${figure(worst)} % in the heat, at the peak ${figure(centred)} %. ${alarms} ${dips} ` +
       'The roof cannot be stopped, but the aim can be mended: find the peak by a scan, not by the first good reading.',
     x: { words: 'hour', unit: 'h' },
     y: { words: 'obscuration that the equipment sees', unit: '%' },
     series: [
-      { name: `${figure(offset)} half-angles off`, x: hours, y: flank },
+      { name: `${figure(offset)} of the half-angle off`, x: hours, y: flank },
       { name: 'at the peak', x: hours, y: peak },
     ],
     lines: [{ words: `alarm at ${figure(threshold)} %`, y: threshold }],

@@ -180,12 +180,12 @@ describe('smokeOnBeam', () => {
     const run = (change: Partial<SmokeScene>, seconds = 10) => smokeOnBeam({ ...hall, ...change }, seconds);
     expect(() => run({}, 0.5)).toThrow('0.5 s must be whole');
     expect(() => run({ diameter: 0 })).toThrow('diameter 0 m');
-    expect(() => run({ area: 0 })).toThrow('floor area 0 m2');
+    expect(() => run({ area: 0 })).toThrow('floor area 0 m²');
     expect(() => run({ beam: beam({ height: 13 }) })).toThrow(
       "beam height 13 m must be more than 0 and at most the ceiling's, 12 m",
     );
     expect(() => run({ beam: beam({ along: 2 }) })).toThrow('along 2 must be from 0');
     expect(() => run({ gradient: -1 })).toThrow('temperature gradient -1 K/m');
-    expect(() => run({ fire: steadyFire(10, wood), specificExtinction: 0 })).toThrow('specific extinction 0 m2/kg');
+    expect(() => run({ fire: steadyFire(10, wood), specificExtinction: 0 })).toThrow('specific extinction 0 m²/kg');
   });
 });

@@ -212,12 +212,12 @@ function checkScene(
   if (!(Number.isInteger(seconds) && seconds > 0)) throw new UsageError(`${seconds} s must be whole and more than 0`);
   refuseUnlessAbove0('diameter', diameter, 'm');
   refuseUnlessAbove0('ceiling height', ceiling, 'm');
-  if (!(area > 0)) throw new UsageError(`floor area ${area} m2 must be more than 0`);
+  if (!(area > 0)) throw new UsageError(`floor area ${area} m² must be more than 0`);
   refuseUnlessFrom0('temperature gradient', gradient, 'K/m');
   refuseUnlessFrom0('roof air warmer by', roofRise, 'K');
   refuseUnlessAbove0('separation', beam.separation, 'm');
   refuseUnlessFrom0('aside', beam.aside, 'm');
-  refuseUnlessAbove0('specific extinction', specificExtinction, 'm2/kg');
+  refuseUnlessAbove0('specific extinction', specificExtinction, 'm²/kg');
   if (!(beam.height > 0 && beam.height <= ceiling)) {
     throw new UsageError(`beam height ${beam.height} m must be more than 0 and at most the ceiling's, ${ceiling} m`);
   }

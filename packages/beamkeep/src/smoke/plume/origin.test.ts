@@ -8,5 +8,5 @@ describe('virtualOrigin', () => {
   it('NUREG-1805, eq. 9-4: 3.205 m2 is 2.02 m across', () => {
     expect(Math.abs(effectiveDiameter(3.205) - 2.02)).toBeLessThanOrEqual(0.001);
   });
-  it('says what must change', () => expect(() => effectiveDiameter(0)).toThrow('area 0 m2'));
+  it('says what must change', () => expect(() => effectiveDiameter(0)).toThrow('area 0 m²'));
 });

@@ -20,6 +20,6 @@ export function virtualOrigin(heat: number, diameter: number): number {
 
 /** Diameter of the round fire of the same area [m]. Source: NUREG-1805, eq. 9-4. */
 export function effectiveDiameter(area: number): number {
-  refuseUnlessAbove0('area', area, 'm2');
+  refuseUnlessAbove0('area', area, 'm²');
   return Math.sqrt((4 * area) / Math.PI); // eq. 9-4
 }
