@@ -1,3 +1,5 @@
+import { typeset } from '../words/typeset.js';
+
 interface VerdictProps {
   readonly beam: string;
   /** The verdict as one word or two. */
@@ -11,12 +13,12 @@ export function Verdict({ beam, verdict, sentences, actions }: VerdictProps) {
   return (
     <>
       <p class="answer">
-        Beam {beam}: <b>{verdict}.</b> {sentences.join(' ')}
+        Beam {beam}: <b>{verdict}.</b> {typeset(sentences.join(' '))}
       </p>
       {actions.length > 0 && (
         <dl class="advice">
           <dt>Do</dt>
-          <dd>{actions.join(' ')}</dd>
+          <dd>{typeset(actions.join(' '))}</dd>
         </dl>
       )}
     </>

@@ -4,7 +4,7 @@
 
 const figures = new Map<string, Intl.NumberFormat>();
 
-/** A number with so many significant digits: "1,234", "0.0451". */
+/** A number with so many significant digits: "1,234", "0.0451", "−2". */
 export function figure(value: number, digits = 3): string {
   if (!Number.isFinite(value)) return Number.isNaN(value) ? 'none' : 'without end';
   const whole = Math.abs(value) >= 10 ** digits;
@@ -17,7 +17,7 @@ export function figure(value: number, digits = 3): string {
     );
     figures.set(key, format);
   }
-  return format.format(value);
+  return format.format(value).replace('-', '−');
 }
 
 const thousands = new Intl.NumberFormat();

@@ -4,6 +4,7 @@ import { causeHeading, causeOnBar, doubleHeading, withHeadings } from './causes.
 import { confidenceInWords } from './confidence.js';
 import { dateInWords, siteDates, withDates } from './dates.js';
 import { bytesInWords, figure, lengthInWords, measured, percent } from './numbers.js';
+import { typeset } from './typeset.js';
 
 describe('words', () => {
   it('every cause has a heading and a name for its bar', () => {
@@ -19,6 +20,11 @@ describe('words', () => {
       'The equipment set its reading anew',
     ]);
   });
+
+  it('a sentence of the library stands in the marks of print; dates and compounds keep their hyphens', () =>
+    expect(typeset('The logger\'s "b1" reads -3 % (-0.5 dB), end-to-end, since 2027-01-09.')).toBe(
+      'The logger’s “b1” reads −3 % (−0.5 dB), end-to-end, since 2027-01-09.',
+    ));
 
   it('the dates of a sentence are written as the reader writes them, clocks and figures left', () => {
     const written = siteDates('UTC').date(Date.UTC(2027, 4, 4));
@@ -47,6 +53,7 @@ describe('words', () => {
   it('numbers keep the digits that matter, in the way of the reader', () => {
     expect(figure(0.012345)).toMatch(/^0[.,]0123$/);
     expect(figure(123456)).toMatch(/^123\D?456$/);
+    expect(figure(-2)).toBe('−2');
     expect(figure(Number.POSITIVE_INFINITY)).toBe('without end');
     expect(percent(0.934)).toBe('93 %');
     expect(bytesInWords(2_900_000)).toMatch(/^2[.,]9 MB$/);

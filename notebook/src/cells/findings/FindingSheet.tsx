@@ -5,6 +5,7 @@ import { causeHeading } from '../../words/causes.js';
 import { confidenceInWords } from '../../words/confidence.js';
 import { siteDates } from '../../words/dates.js';
 import { lengthInWords, measured, percent } from '../../words/numbers.js';
+import { typeset } from '../../words/typeset.js';
 import { showLane } from '../signal/laneName.js';
 import { goTo } from '../signal/moveWindow.js';
 import type { OpenLog } from '../useLog.js';
@@ -47,12 +48,12 @@ export function FindingSheet({ cell, log, finding }: FindingSheetProps) {
             {finding.ongoing && ' · still so at the end of the log'}
             {finding.during && ` · during a visit: ${finding.during}`}
           </p>
-          <p class="summary">{finding.summary}</p>
+          <p class="summary">{typeset(finding.summary)}</p>
           <dl class="advice">
             <dt>Do</dt>
-            <dd>{finding.action}</dd>
+            <dd>{typeset(finding.action)}</dd>
             <dt>Settles it</dt>
-            <dd>{finding.settles}</dd>
+            <dd>{typeset(finding.settles)}</dd>
           </dl>
         </div>
         <div class="finding-proof">
@@ -65,7 +66,7 @@ export function FindingSheet({ cell, log, finding }: FindingSheetProps) {
             const [value, unit] = measured(one.value, one.unit);
             return (
               <div key={`${row} ${one.measure}`}>
-                <dt>{one.measure}</dt>
+                <dt>{typeset(one.measure)}</dt>
                 <dd>
                   {value} <span class="unit">{unit}</span>
                 </dd>

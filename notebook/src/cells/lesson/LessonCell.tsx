@@ -9,6 +9,7 @@ import { type Cell, type LessonWord, lessonWords } from '../../sheet/sheet.js';
 import { helper } from '../../state/helper.js';
 import { edit } from '../../state/store.js';
 import { figure } from '../../words/numbers.js';
+import { typeset } from '../../words/typeset.js';
 
 const titles: Readonly<Record<LessonWord, string>> = {
   'two-paths': 'one threshold on two path lengths',
@@ -84,7 +85,7 @@ export function LessonCell({ cell }: { cell: Cell<'lesson'> }) {
             ])}
           />
           <p class="answer">
-            <i>{taught.lesson.question}</i> {taught.lesson.answer}
+            <i>{typeset(taught.lesson.question)}</i> {typeset(taught.lesson.answer)}
           </p>
           <Plot
             figure={draw}
@@ -92,7 +93,7 @@ export function LessonCell({ cell }: { cell: Cell<'lesson'> }) {
             name={['lesson', taught.lesson.title]}
             label={`${taught.lesson.title}. ${taught.lesson.answer}`}
           />
-          <p class="key">Left out: {taught.lesson.leftOut.join(' ')}</p>
+          <p class="key">Left out: {typeset(taught.lesson.leftOut.join(' '))}</p>
         </>
       )}
     </>

@@ -10,6 +10,7 @@ import type { Cell, Settings } from '../../sheet/sheet.js';
 import { helper } from '../../state/helper.js';
 import { edit } from '../../state/store.js';
 import { counted, figure } from '../../words/numbers.js';
+import { typeset } from '../../words/typeset.js';
 
 /** How many beams a hall needs, where and how high, by a named rule set. */
 export function PlanCell({ cell }: { cell: Cell<'plan'> }) {
@@ -117,7 +118,7 @@ function Laid({ answer: { plan, drawings } }: { answer: PlanAnswer }) {
         <ul class="warnings">
           {plan.warnings.map(({ words, clause }) => (
             <li key={words}>
-              {words}
+              {typeset(words)}
               {clause && <span class="quiet"> ({clause})</span>}
             </li>
           ))}
@@ -142,7 +143,7 @@ function Laid({ answer: { plan, drawings } }: { answer: PlanAnswer }) {
           </tbody>
         </table>
       </details>
-      <p class="key">Left out: {plan.leftOut.join(' ')}</p>
+      <p class="key">Left out: {typeset(plan.leftOut.join(' '))}</p>
     </>
   );
 }

@@ -5,6 +5,7 @@ import type { Desk } from '../../state/desk.js';
 import { sheet } from '../../state/store.js';
 import { causeHeading } from '../../words/causes.js';
 import { siteDates } from '../../words/dates.js';
+import { typeset } from '../../words/typeset.js';
 import { inOrder } from './moveWindow.js';
 
 /** The chosen finding in one line, with the way to its place in the list. */
@@ -20,7 +21,7 @@ export function ChosenFinding({ desk, reading }: { desk: Desk; reading: Reading 
           <b>
             {finding.beam}: {causeHeading(finding.cause)}.
           </b>{' '}
-          {finding.summary} <a href={`#finding-${finding.number}`}>Read on</a>{' '}
+          {typeset(finding.summary)} <a href={`#finding-${finding.number}`}>Read on</a>{' '}
           <button type="button" class="plain" data-screen onClick={() => (desk.chosen.value = null)}>
             let go
           </button>

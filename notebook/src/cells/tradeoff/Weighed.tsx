@@ -15,6 +15,7 @@ import {
 } from '../../plots/tradeOffFigure.js';
 import type { Settings } from '../../sheet/sheet.js';
 import { figure } from '../../words/numbers.js';
+import { typeset } from '../../words/typeset.js';
 import { bandInWords, costsAt, fireInShort, nuisanceInWords, tradeOffSentences } from './tradeOffWords.js';
 
 interface WeighedProps {
@@ -76,9 +77,7 @@ export function Weighed({ json, tradeOff, site, smokeLike, settings, change }: W
           </p>
         ))}
       </div>
-      <p class="trouble">
-        {tradeOff.leftOut[0]} {tradeOff.decides}
-      </p>
+      <p class="trouble">{typeset(`${tradeOff.leftOut[0]} ${tradeOff.decides}`)}</p>
       {drawn ? (
         <>
           <Plot
@@ -116,12 +115,12 @@ export function Weighed({ json, tradeOff, site, smokeLike, settings, change }: W
       {tradeOff.warnings.length > 0 && (
         <ul class="warnings">
           {tradeOff.warnings.map((words) => (
-            <li key={words}>{words}</li>
+            <li key={words}>{typeset(words)}</li>
           ))}
         </ul>
       )}
       {tradeOff.assumed.length > 0 && <p class="key">Taken for granted: {tradeOff.assumed.join('; ')}.</p>}
-      <p class="key">Left out: {tradeOff.leftOut.slice(1).join(' ')}</p>
+      <p class="key">Left out: {typeset(tradeOff.leftOut.slice(1).join(' '))}</p>
       <div class="buttons" data-screen>
         <button
           type="button"
