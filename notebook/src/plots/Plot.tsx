@@ -4,20 +4,22 @@ import { useEffect, useRef } from 'preact/hooks';
 import { type Palette, palette } from './palette.js';
 import { Paper } from './paper.js';
 import type { PictureName } from './pictureFile.js';
-import { config, type Figure, inTurn, type Plotly, plotly } from './plotly.js';
+import { config, type Figure, inTurn, type Plotly, plotly, plotlyAtHand } from './plotly.js';
 import { SavePicture } from './SavePicture.js';
 import { colours } from './scheme.js';
 import { inSpareTime } from './spareTime.js';
 
-/** Width of a plot in a report [px]. */
-const imageWidth = 960;
+/** Width of a plot in a report [px]: printed, it is fitted to the page, and its least words stand at 7 points. */
+const reportWidth = 760;
+/** Width of a plot saved by itself [px]. */
+const fileWidth = 960;
 
 export interface PlotProps {
   /** The picture at a width; a new function is a new picture. Undefined while what it shows is worked out. */
   readonly figure: ((width: number, colours: Palette) => Figure) | undefined;
   /** Whether what it shows could not be worked out: no figure will come. */
   readonly failed?: boolean;
-  /** The same for a picture by itself, where what stands around it is missing: in a file, or on another sheet of paper. */
+  /** The same for a picture by itself, where what stands around it is missing: in a file, in a report, on paper. */
   readonly alone?: ((width: number, colours: Palette) => Figure) | undefined;
   /** Height [px], so that the page does not jump when the picture comes. */
   readonly height: number;
@@ -44,8 +46,8 @@ interface OnPage {
   toPaper(): void;
   /** Puts what is drawn for the screen in its place again. */
   toScreen(): void;
-  /** The light picture as SVG: as it stands on the page, or to stand alone. */
-  image(alone?: boolean): Promise<readonly [element: Element, svg: string] | undefined>;
+  /** The light picture as SVG, to stand alone. */
+  image(width: number): Promise<readonly [element: Element, svg: string] | undefined>;
 }
 
 const onPage = new Set<OnPage>();
@@ -54,7 +56,7 @@ const onPage = new Set<OnPage>();
 export async function plotImages(): Promise<ReadonlyMap<Element, string>> {
   const images = new Map<Element, string>();
   for (const plot of onPage) {
-    const image = await inTurn(() => plot.image());
+    const image = await inTurn(() => plot.image(reportWidth));
     if (image) images.set(...image);
   }
   return images;
@@ -84,8 +86,6 @@ export function Plot({ figure, failed = false, alone = figure, height, label, na
   const library = useRef<Plotly>(undefined);
   const listening = useRef(handlers);
   listening.current = handlers;
-  const drawn = useRef(figure);
-  drawn.current = figure;
   const saved = useRef(alone);
   saved.current = alone;
   // Read where it is needed: a plot that grows is the same plot, and keeps what listens to it.
@@ -103,17 +103,19 @@ export function Plot({ figure, failed = false, alone = figure, height, label, na
     const paper = new Paper(element);
     const plot: OnPage = {
       prepare() {
-        if (library.current && saved.current) paper.draw(library.current, saved.current);
+        const lib = plotlyAtHand();
+        if (lib && saved.current) paper.draw(lib, saved.current);
       },
       toPaper: () => paper.show(),
       toScreen: () => paper.hide(),
-      async image(byItself = false) {
+      async image(wide) {
         const frame = element.parentElement;
-        const picture = (byItself ? saved : drawn).current;
-        if (!library.current || !frame || !picture) return undefined;
-        const { data, layout } = picture(imageWidth, palette('light'));
-        const size = { width: imageWidth, height: layout.height ?? tall.current };
-        const url = await library.current.toImage({ data, layout, config }, { format: 'svg', ...size });
+        const picture = saved.current;
+        const lib = plotlyAtHand();
+        if (!lib || !frame || !picture) return undefined;
+        const { data, layout } = picture(wide, palette('light'));
+        const size = { width: wide, height: layout.height ?? tall.current };
+        const url = await lib.toImage({ data, layout, config }, { format: 'svg', ...size });
         return [frame, decodeURIComponent(url.slice(url.indexOf(',') + 1))];
       },
     };
@@ -122,7 +124,7 @@ export function Plot({ figure, failed = false, alone = figure, height, label, na
     return () => {
       onPage.delete(plot);
       observer.disconnect();
-      paper.clear(library.current);
+      paper.clear(plotlyAtHand());
       library.current?.purge(element);
       library.current = undefined;
     };
@@ -166,7 +168,7 @@ export function Plot({ figure, failed = false, alone = figure, height, label, na
       {!figure && (
         <p class={failed ? 'coming' : 'coming on-paper'}>{failed ? 'This could not be drawn.' : 'Not drawn yet.'}</p>
       )}
-      <SavePicture name={name} picture={async () => (await inTurn(() => mine.current?.image(true)))?.[1]} />
+      <SavePicture name={name} picture={async () => (await inTurn(() => mine.current?.image(fileWidth)))?.[1]} />
     </div>
   );
 }

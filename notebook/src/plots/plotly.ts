@@ -26,12 +26,17 @@ export const config: Partial<Config> = {
 };
 
 let loading: Promise<Plotly> | undefined;
+let loaded: Plotly | undefined;
+
+/** The library, once it is there. */
+export const plotlyAtHand = (): Plotly | undefined => loaded;
 
 /** The library, fetched when it is first asked for. */
 export function plotly(): Promise<Plotly> {
   loading ??= import('plotly.js-dist-min').then(async (module) => {
     const library = 'default' in module ? (module.default as Plotly) : module;
     await warmed(library);
+    loaded = library;
     return library;
   });
   return loading;
