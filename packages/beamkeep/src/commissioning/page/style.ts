@@ -30,7 +30,7 @@ th, td { text-align: left; vertical-align: top; padding: 0.9mm 2.5mm 0.9mm 0; bo
 th { font-weight: 600; }
 thead th { border-bottom: 0.8pt solid #111; }
 thead { display: table-header-group; }
-tr { break-inside: avoid; }
+tr, .whole { break-inside: avoid; }
 .facts { columns: 2; column-gap: 8mm; margin: 1mm 0 3mm; break-inside: avoid; }
 .facts > div { break-inside: avoid; display: flex; justify-content: space-between; gap: 3mm; border-bottom: 0.4pt solid #bbb;
   padding: 0.8mm 0; }

@@ -24,10 +24,10 @@ export function coveredSection(test: CoveredJson | null, timeZone: string, notes
 <h3>Covered test: ${verdict} ${notes.references('ratio', 'largest', 'trueSmoke', 'drift')}</h3>
 <figure>${coveredDrawing(test, timeZone)}</figure>
 ${list(sentences)}
-${table(
-  ['stretch', 'from', 'to', 'reading', html`of clean${notes.references('ratio')}`],
-  [stretch('clean', test.before), stretch('covered', test.covered), stretch('clean', test.after)],
-)}
+<div class="whole">${table(
+    ['stretch', 'from', 'to', 'reading', html`of clean${notes.references('ratio')}`],
+    [stretch('clean', test.before), stretch('covered', test.covered), stretch('clean', test.after)],
+  )}</div>
 ${facts([
   [
     'covered over clean',
