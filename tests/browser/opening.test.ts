@@ -213,6 +213,16 @@ describe('a fresh visit', () => {
     expect(Math.max(...added)).toBeLessThanOrEqual(6);
   });
 
+  it('keeps what was chosen above the first steps', async () => {
+    const { page, close } = await here.open({ firstSteps: true });
+    await settled(page);
+    await page.locator('.finding').first().getByText('Show on the plot').click();
+    const bottom = await page.evaluate<string>("getComputedStyle(document.querySelector('.chosen')).bottom");
+    const steps = await page.getByLabel('First steps').boundingBox();
+    expect(Number.parseFloat(bottom)).toBeGreaterThan(900 - (steps?.y ?? 0));
+    await close();
+  });
+
   it('shows the way in five steps that can be skipped for good', async () => {
     const first = await here.open({ firstSteps: true });
     const guide = first.page.getByLabel('First steps');
