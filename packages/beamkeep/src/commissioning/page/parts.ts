@@ -1,5 +1,5 @@
 import type { NumberOut } from '../documents/numbersOut.js';
-import { figure } from '../words/figure.js';
+import { figure, printed } from '../words/figure.js';
 import { type Content, html, type Markup } from './markup.js';
 
 /* Small parts that every section of the record is made of. */
@@ -11,7 +11,7 @@ export const missing = (words = 'not given'): Markup => html`<span class="missin
 export function amount(value: NumberOut, unit = ''): Content {
   if (value === null) return missing('not known');
   if (value === 'infinite') return 'never';
-  return `${figure(value)}${unit && `\u00a0${unit}`}`; // a number and its unit stay together
+  return `${printed(figure(value))}${unit && `\u00a0${unit}`}`; // a number and its unit stay together
 }
 
 /** A number with its limits: "0.5 degrees (0.49 to 0.51)". */

@@ -13,7 +13,7 @@ body { font: 9.5pt/1.4 system-ui, "Segoe UI", "Liberation Sans", Arial, sans-ser
 h1 { font-size: 18pt; line-height: 1.15; margin: 0 0 1mm; }
 h2 { font-size: 13pt; margin: 6mm 0 2mm; border-bottom: 0.6pt solid #111; padding-bottom: 0.6mm; break-after: avoid; }
 h3 { font-size: 10.5pt; margin: 4mm 0 1mm; break-after: avoid; }
-p:has(+ figure), p:has(+ svg), p:has(+ ul), p:has(+ table) { break-after: avoid; }
+p:has(+ figure), p:has(+ svg), p:has(+ ul), p:has(+ table), p:has(+ .whole) { break-after: avoid; }
 p { margin: 0 0 2mm; }
 ul, ol { margin: 0 0 2mm; padding-left: 5.5mm; }
 li { margin-bottom: 0.8mm; }
@@ -65,5 +65,6 @@ h3 .note { font-weight: 400; }
   body { max-width: none; margin: 0; padding: 0; }
   .beam ~ .beam { break-before: page; }
   .number { text-decoration: none; }
+  .facts .noted { white-space: nowrap; }
 }
 `;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { figure, listed } from './figure.js';
+import { figure, listed, printed } from './figure.js';
 
 describe('figure', () => {
   it.each([
@@ -23,3 +23,8 @@ describe('listed', () => {
     [['a', 'b', 'c'], 'a, b and c'],
   ])('%j is "%s"', (words, text) => expect(listed(words)).toBe(text));
 });
+
+it('in print a minus is no hyphen, and a hyphen no minus', () =>
+  expect(printed('-1 dB (-2 to 0), at -0.5: end-to-end, 2027-01-09')).toBe(
+    '−1 dB (−2 to 0), at −0.5: end-to-end, 2027-01-09',
+  ));

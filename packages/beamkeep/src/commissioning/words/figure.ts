@@ -15,6 +15,9 @@ export function figure(value: number, digits = 3): string {
   return String(Number(value.toFixed(Math.min(decimals, mostDecimals)))).replace(/^-0$/, '0');
 }
 
+/** A text for print, where a minus is no hyphen. */
+export const printed = (text: string): string => text.replace(/(^|[\s(])-(?=\d)/g, '$1−');
+
 /** "a, b and c" */
 export const listed = (words: readonly string[]): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;

@@ -93,7 +93,7 @@ describe('aimDrawing over two axes', () => {
       [258, 42],
     ]);
     expect(says(markup)).toEqual([
-      '-1',
+      '−1',
       '1',
       'pan [degrees]',
       'tilt [degrees]',

@@ -1,7 +1,7 @@
 import { lobeLevel } from '../../../optics/index.js';
 import type { AimJson } from '../../answers/aimAnswer.js';
 import { numberIn } from '../../documents/numbersOut.js';
-import { figure } from '../../words/figure.js';
+import { figure, printed } from '../../words/figure.js';
 import { type Markup, svg } from '../markup.js';
 import { chart, type Point } from './chart.js';
 
@@ -87,7 +87,7 @@ ${
     ? svg`<circle cx="${x(leftX)}" cy="${y(leftY)}" r="8" fill="none" stroke="#c00" stroke-width="1.6"/>`
     : undefined
 }
-${text(margin, size - margin + 15, figure(low), 'start')}${text(size - margin, size - margin + 15, figure(high), 'end')}
+${text(margin, size - margin + 15, printed(figure(low)), 'start')}${text(size - margin, size - margin + 15, printed(figure(high)), 'end')}
 ${text(size / 2, size - 8, `${answer.axes[0] ?? ''} [degrees]`)}
 <text transform="translate(14 ${size / 2}) rotate(-90)" font-size="11" text-anchor="middle">${answer.axes[1] ?? ''} [degrees]</text>
 ${text(size / 2, 16, 'cross: peak; dashes: half power; ring: left here')}

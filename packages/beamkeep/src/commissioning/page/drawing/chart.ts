@@ -1,4 +1,4 @@
-import { figure } from '../../words/figure.js';
+import { figure, printed } from '../../words/figure.js';
 import { type Content, type Markup, svg } from '../markup.js';
 import { ticks } from './ticks.js';
 
@@ -70,12 +70,12 @@ export function chart({
 ${ticks(y0, y1, 4).map(
   (
     tick,
-  ) => svg`<line x1="${left}" x2="${right}" y1="${at(y(tick))}" y2="${at(y(tick))}" stroke="#ddd"/>${text(left - 5, y(tick) + 4, figure(tick), 'end')}
+  ) => svg`<line x1="${left}" x2="${right}" y1="${at(y(tick))}" y2="${at(y(tick))}" stroke="#ddd"/>${text(left - 5, y(tick) + 4, printed(figure(tick)), 'end')}
 `,
 )}${ticks(x0, x1, 9).map(
   (
     tick,
-  ) => svg`<line x1="${at(x(tick))}" x2="${at(x(tick))}" y1="${bottom}" y2="${bottom + 4}" stroke="#444"/>${text(x(tick), bottom + 16, figure(tick))}
+  ) => svg`<line x1="${at(x(tick))}" x2="${at(x(tick))}" y1="${bottom}" y2="${bottom + 4}" stroke="#444"/>${text(x(tick), bottom + 16, printed(figure(tick)))}
 `,
 )}${stretches.map(
   ({

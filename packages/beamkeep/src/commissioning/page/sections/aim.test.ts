@@ -27,7 +27,7 @@ describe('aimSection', () => {
       'half-angle, pan': '0.7 deg (0.7 to 0.7)',
       'half-angle, tilt': '0.5 deg (0.5 to 0.5)',
       'left off the peak, pan': '0.2 deg (0.2 to 0.2)',
-      'left off the peak, tilt': '-0.1 deg (-0.1 to -0.1)',
+      'left off the peak, tilt': '−0.1 deg (−0.1 to −0.1)',
     });
   });
   it('where nobody told where it was left, that is a gap', () =>

@@ -1,5 +1,5 @@
 import type { AimJson } from '../../answers/aimAnswer.js';
-import { figure } from '../../words/figure.js';
+import { figure, printed } from '../../words/figure.js';
 import { aimDrawing } from '../drawing/aimDrawing.js';
 import type { Footnotes } from '../footnotes.js';
 import { html, type Markup } from '../markup.js';
@@ -27,7 +27,7 @@ export function aimSection(aim: AimJson | null, notes: Footnotes): Markup {
   return html`
 <h3>Aim: ${verdict} ${notes.references('lobe', 'offset', 'aimLoss', 'margin', 'farEnd')}</h3>
 <figure>${aimDrawing(aim)}</figure>
-${list(sentences)}
+${list(sentences.map(printed))}
 ${facts([
   ['lobe', notes.number(`${fit.shape}, ${fit.readings} readings`, 'lobe')],
   ...axes,
@@ -44,7 +44,7 @@ ${facts([
 ])}
 ${
   movement.length > 0 &&
-  html`<p>What the structure may do, against the turn before the alarm:</p>${table(
+  html`<p>What the structure may do, against the turn before the alarm:</p><div class="whole">${table(
     ['what', 'turn', 'of the margin', 'source'],
     movement.map(({ what, degrees, share, formula, source, seen }) => [
       html`<span title="${formula}">${what}</span>`,
@@ -52,7 +52,7 @@ ${
       share === null || share === 'infinite' ? amount(share) : `${figure(100 * share)} %`,
       html`<span class="lead">${formula}; ${source} (${seen})</span>`,
     ]),
-  )}`
+  )}</div>`
 }
 ${actions.length > 0 && html`<p>To do:</p>${list(actions)}`}
 `;

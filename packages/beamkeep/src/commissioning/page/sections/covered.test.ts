@@ -21,7 +21,7 @@ describe('coveredSection', () => {
       'largest obscuration': '96 %',
       'true smoke at the alarm of 35 %': '36.5 %',
       'fault of 90 %': 'reached in darkness',
-      'clean reading, before to after': '0.1 % (-0.2 to 0.4)',
+      'clean reading, before to after': '0.1 % (−0.2 to 0.4)',
     }));
   it('a fault that cannot be reached, or is in doubt, is told as such', () => {
     const fault = (reachable: 'no' | 'doubtful') => facts({ fault: { ...covered.fault, reachable } })['fault of 90 %'];

@@ -1,5 +1,5 @@
 import type { CoveredJson, CoveredStretchJson } from '../../answers/coveredAnswer.js';
-import { figure } from '../../words/figure.js';
+import { figure, printed } from '../../words/figure.js';
 import { wallTime } from '../../words/wallTime.js';
 import { coveredDrawing } from '../drawing/testDrawings.js';
 import type { Footnotes } from '../footnotes.js';
@@ -23,7 +23,7 @@ export function coveredSection(test: CoveredJson | null, timeZone: string, notes
   return html`
 <h3>Covered test: ${verdict} ${notes.references('ratio', 'largest', 'trueSmoke', 'drift')}</h3>
 <figure>${coveredDrawing(test, timeZone)}</figure>
-${list(sentences)}
+${list(sentences.map(printed))}
 <div class="whole">${table(
     ['stretch', 'from', 'to', 'reading', html`of clean${notes.references('ratio')}`],
     [stretch('clean', test.before), stretch('covered', test.covered), stretch('clean', test.after)],
@@ -49,7 +49,7 @@ ${facts([
     'clean reading, before to after',
     drift === null
       ? missing('one of them is missing')
-      : notes.number(`${figure(drift.percent)} % (${figure(drift.low)} to ${figure(drift.high)})`, 'drift'),
+      : notes.number(printed(`${figure(drift.percent)} % (${figure(drift.low)} to ${figure(drift.high)})`), 'drift'),
   ],
 ])}
 ${actions.length > 0 && html`<p>To do:</p>${list(actions)}`}

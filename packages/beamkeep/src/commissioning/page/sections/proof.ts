@@ -1,6 +1,6 @@
 import type { ProofJson, StepJson } from '../../answers/proofAnswer.js';
 import type { SettingsOut } from '../../record/commissioningRecord.js';
-import { figure } from '../../words/figure.js';
+import { figure, printed } from '../../words/figure.js';
 import { wallTime } from '../../words/wallTime.js';
 import { proofDrawing } from '../drawing/testDrawings.js';
 import type { Footnotes } from '../footnotes.js';
@@ -53,7 +53,7 @@ ${table(
     step.start === null ? missing('not shown') : wallTime(step.start, timeZone).slice(11),
     expectedCell(step, notes),
     measured(step),
-    html`${marks[step.verdict]}. ${step.reasons.join(' ')}`,
+    html`${marks[step.verdict]}. ${printed(step.reasons.join(' '))}`,
   ]),
 )}
 ${

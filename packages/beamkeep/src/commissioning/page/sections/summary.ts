@@ -1,4 +1,5 @@
 import type { BeamOut, CommissioningRecord, PointOut } from '../../record/commissioningRecord.js';
+import { printed } from '../../words/figure.js';
 import { html, type Markup } from '../markup.js';
 import { list, missing, table } from '../parts.js';
 
@@ -15,7 +16,7 @@ const row = ({ id, settings, aim, covered: test, proof }: BeamOut) => [
   proof ? proved[proof.verdict] : missing('not proved'),
 ];
 
-const point = ({ beam, words }: PointOut) => (beam === null ? words : html`<b>${beam}</b> ${words}`);
+const point = ({ beam, words }: PointOut) => (beam === null ? printed(words) : html`<b>${beam}</b> ${printed(words)}`);
 
 /** The record at a glance: beams, what wants looking at, what is missing. */
 export const summarySection = ({ beams, attention, missing: gaps }: CommissioningRecord): Markup => html`
