@@ -88,7 +88,9 @@ function OnPaper({ run: { events, words }, dates }: { run: EventRun; dates: Site
       </td>
       <td class="words">
         {withHeadings(words)}{' '}
-        <span class="quiet">All times: {events.map(({ at }) => dates.moment(at)).join('; ')}.</span>
+        <span class="quiet">
+          All times: {events.map(({ at }) => dates.moment(at).replaceAll(' ', '\u00a0')).join('; ')}.
+        </span>
       </td>
     </tr>
   );

@@ -6,6 +6,7 @@ import { set } from '../../sheet/edits.js';
 import type { Cell } from '../../sheet/sheet.js';
 import { edit } from '../../state/store.js';
 import { figure } from '../../words/numbers.js';
+import { typeset } from '../../words/typeset.js';
 import { stepName } from './stepName.js';
 
 type Step = ProofJson['steps'][number];
@@ -106,7 +107,7 @@ function Found({ step, zone }: { step: Step; zone: SiteZone }) {
             </div>
           ))}
       </dl>
-      <p class="step-why">{reasons.join(' ')}</p>
+      <p class="step-why">{typeset(reasons.join(' '))}</p>
     </>
   );
 }
