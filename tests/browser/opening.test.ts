@@ -124,7 +124,7 @@ describe('a fresh visit', () => {
 
   it('lays the panel’s list beside the log', async () => {
     const { page } = open;
-    await expect(page.locator('.cell-events tbody tr').count()).resolves.toBe(38);
+    await expect(page.locator('.cell-events tbody tr').filter({ visible: true }).count()).resolves.toBe(38);
     await expect(page.locator('.cell-events .answer').textContent()).resolves.toMatch(/140 s ahead/);
   });
 
