@@ -135,7 +135,7 @@ function measure(
 /** Rows from which a growth is one by its course alone, after the smoke rule; a shorter one must be held. */
 export const overRows = smokeSamples.value;
 /** Samples past half of the growth from which it is held: what fewer hold may be a spike. Own choice. */
-const heldSamples = 4;
+export const heldSamples = 4;
 
 function isHeld({ trace: { count } }: View, left: Float64Array, from: number, cleared: number, half: number): boolean {
   let held = 0;

@@ -1,7 +1,7 @@
 import { hour } from '../columns/index.js';
 import { robustSpread } from '../statistics/index.js';
 import type { Climb } from './climb.js';
-import { overRows } from './climbs.js';
+import { heldSamples, overRows } from './climbs.js';
 import { climbIn } from './climbsWithin.js';
 import type { Excursion } from './excursions.js';
 import type { Unsorted } from './picture.js';
@@ -19,7 +19,10 @@ export function isNoise(picture: Unsorted, e: Excursion): boolean {
   if (sigma > 1.5 * view.sampleNoise && isCalm(picture, e)) return flickers(picture, e);
   // What climbed, clearly beyond the noise, is no few wild samples however it dithers, or however soon it is gone.
   const climb = climbIn(picture, e);
-  const few = (e.deepSamples < 6 && (climb?.rows ?? 0) < overRows) || (e.unevenness > 0.5 && climb === undefined);
+  // One wild sample may stand deep on a growth that is itself within the noise about it.
+  const held = climb !== undefined && (e.deepSamples >= heldSamples || climb.lost >= 5 * sigma);
+  const grew = held && climb.rows >= overRows;
+  const few = (e.deepSamples < 6 && !grew) || (e.unevenness > 0.5 && climb === undefined);
   if (climb !== undefined && standsOff(picture, climb)) return flickers(picture, e);
   if (few && e.depth < (sigma > 1.5 * view.sampleNoise ? 5 : 8) * sigma) return true;
   if (sigma > 1.5 * view.sampleNoise) return few || (e.depth < 5 * sigma && !isSustained(picture, e, sigma));

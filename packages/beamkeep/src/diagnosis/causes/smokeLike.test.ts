@@ -8,6 +8,7 @@ import {
   iso,
   left,
   measured,
+  normalOf,
   recordOf,
   rise,
   type Sampled,
@@ -238,6 +239,45 @@ describe('smoke-like', () => {
       'smoke-like',
     );
     expect(found.some(({ start }) => Math.abs(start - at(3, 11)) < 20 * minute)).toBe(true);
+  });
+  it.each([7, 8, 9])(
+    'is not told of a wild sample amid noise that leans to one side for some samples, seed %i',
+    (seed) => {
+      const noise = (t: number): number => {
+        const k = Math.floor(t / (minute / 2));
+        const wild = chanceOf(k, seed + 1000) < 0.04 ? 5 : 1;
+        return hourOf(t) >= 21 || hourOf(t) < 2 ? 0.025 * wild * normalOf(k, seed) : 0;
+      };
+      const record = recordOf((t) => 1 + noise(t), { days: 3, intervalSeconds: 30, seed });
+      expect(stated(diagnosed(record), 'smoke-like')).toEqual([]);
+    },
+  );
+  describe('where a sample is a mean over its five minutes', () => {
+    const interval = 5 * minute;
+    /** Mean over the interval up to a sample of light that loses `lost` from 10:02 to 15:07, and what that leaves unsteady. */
+    const crossed = (lost: number, unsteady: number, goes = 0) =>
+      recordOf(
+        (t) => {
+          const [begins, ends] = [at(6, 10) + 2 * minute, at(6, 15) + 7 * minute];
+          const within = Math.max(0, Math.min(t, ends) - Math.max(t - interval, begins)) / interval;
+          const clears = t > ends && goes > 0 ? 1 - rise(t, ends, ends + goes) : within;
+          return 1 - lost * clears * (1 + unsteady * (chanceOf(Math.floor(t / interval), 3) - 0.5));
+        },
+        { days: 12 },
+      );
+    it('is not told of a flat object, of which a sample on either side holds a part', () => {
+      const object = diagnosed(crossed(0.3, 0));
+      expect(stated(object, 'smoke-like')).toEqual([]);
+      expect(theOne(object, 'obstruction').confidence).toBeGreaterThan(0.9);
+    });
+    it.each([
+      ['dithers while it hangs', 0.3, 0],
+      ['takes half an hour to clear', 0, hour / 2],
+    ])('is told of what %s', (_, unsteady, goes) =>
+      expect(stated(diagnosed(crossed(0.3, unsteady, goes)), 'smoke-like')).toHaveLength(1),
+    );
+    it('is told of a flat object past the alarm threshold, as unlikely', () =>
+      expect(theOne(diagnosed(crossed(0.6, 0)), 'smoke-like').confidence).toBeLessThan(0.1));
   });
   it('is told of flames that grow within a minute, at a second', () => {
     const flames = recordOf(

@@ -4,6 +4,7 @@ import { rollingMedian } from '../../statistics/index.js';
 import type { Cause, Claim } from '../cause.js';
 import type { Climb } from '../climb.js';
 import { climbIn, climbsIn, unusualClimbs } from '../climbsWithin.js';
+import { isOwnEdge } from '../edges.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
 import { evidence, logistic, percent, spell } from '../wording.js';
@@ -87,7 +88,8 @@ function growths(picture: Picture): Suspect[] {
   return picture.excursions.flatMap((e) => {
     const kind = picture.kind.get(e);
     if (kind !== 'smoke') {
-      return growsAmid.has(kind) ? unusualClimbs(picture, e).map((c) => grownOver(picture, e, c)) : [];
+      const amid = growsAmid.has(kind) ? unusualClimbs(picture, e) : [];
+      return amid.filter((c) => !atOnce.has(kind) || !isOwnEdge(e, c)).map((c) => grownOver(picture, e, c));
     }
     const climbs = climbsIn(picture, e).filter((c) => !picture.usualClimbs.has(c));
     if (climbs.length > 0) return grownIn(picture, e, climbs);
