@@ -1,6 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { at, chanceOf, diagnosed, measured, recordOf, stated, theOne } from '../../../../../tests/diagnosis/kit.js';
-import { typical } from '../../../../../tests/diagnosis/typical.js';
+import {
+  at,
+  chanceOf,
+  diagnosed,
+  left,
+  measured,
+  normalOf,
+  recordOf,
+  stated,
+  theOne,
+} from '../../../../../tests/diagnosis/kit.js';
+import { heatOfDay, lobe, typical } from '../../../../../tests/diagnosis/typical.js';
 import { hour, minute } from '../../columns/index.js';
 
 describe('electrical-noise', () => {
@@ -17,6 +27,17 @@ describe('electrical-noise', () => {
       return t > at(10) && t < at(12) && chanceOf(k, 6) < 0.2 ? (chanceOf(k, 7) < 0.5 ? 0.06 : -0.06) : 0;
     };
     expect(stated(diagnosed(recordOf((t) => 1 + spike(t), { days: 20 })), 'electrical-noise')).toHaveLength(1);
+  });
+  it.each([
+    ['a beam that keeps still', 0, 1],
+    ['a beam that sways, as wind moves it, too', 0.3, 0],
+  ])('is asked for more on %s', (_, sway, count) => {
+    const gusts = (t: number): number => (t > at(10) && t < at(12) ? 3.6 : 1);
+    const record = recordOf(
+      (t) => left(lobe(0.5 + sway * heatOfDay(t))) * (1 + 0.004 * gusts(t) * normalOf(Math.floor(t / (5 * minute)), 8)),
+      { days: 20 },
+    );
+    expect(stated(diagnosed(record), 'electrical-noise')).toHaveLength(count);
   });
   it.each(['vibration', 'process-aerosol'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'electrical-noise')).toEqual([]),

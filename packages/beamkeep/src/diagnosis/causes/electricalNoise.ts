@@ -1,7 +1,19 @@
 import type { Cause } from '../cause.js';
+import type { Picture } from '../picture.js';
 import { spells } from '../spells.js';
+import { swayAt } from '../swayAt.js';
 import { evidence, logistic, percent } from '../wording.js';
-import { shakingOrNoise } from './roughStretches.js';
+import { type RoughStretch, shakingOrNoise } from './roughStretches.js';
+
+/**
+ * What moves in the heat moves in the wind, too: share of the daily swing within which samples may spread for that, and how
+ * many times the usual more they must spread there, to be noise as often as not. Own choice.
+ */
+const wind = { ofSway: 0.25, times: 2 };
+
+/** How many times the usual a rough stretch spreads, over what wind on a moving beam may explain. */
+const overWind = (picture: Picture, r: RoughStretch): number =>
+  r.times - (r.spread < wind.ofSway * swayAt(picture, r) ? wind.times : 0);
 
 /** Supply or wiring interference: the spread grows with no change of level, spikes of both signs. */
 export const electricalNoise: Cause = {
@@ -14,11 +26,12 @@ export const electricalNoise: Cause = {
     const own = shakingOrNoise(picture).noise;
     if (own.length === 0) return [];
     const times = Math.max(...own.map((r) => r.times));
+    const clear = Math.max(...own.map((r) => overWind(picture, r)));
     return spells(own.map((r) => [r.start, r.end] as const)).map((s) => ({
       start: s.start,
       end: s.end,
       episodes: s.episodes,
-      confidence: Math.min(0.95, logistic(1.5 * (times - 2.7))),
+      confidence: Math.min(0.95, logistic(1.5 * (clear - 2.7))),
       severity: 'note' as const,
       summary: `The samples spread ${times.toFixed(1)} times as much as usual, with no change of level.`,
       evidence: [
