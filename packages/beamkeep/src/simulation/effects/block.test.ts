@@ -21,4 +21,18 @@ describe('block', () => {
     expect(through(11)).toBeCloseTo(1 - 0.75 / 2, 2);
     expect(through(31)).toBe(1);
   });
+
+  it.each([0, 2])('where a sample is a mean, stands for its share of the interval, with edges of %f s', (edge) => {
+    const means = scene(
+      plainScenario({ samples: 12, intervalSeconds: 10, recording: { ...plainRecording, sampling: 'mean' } }),
+      1,
+    );
+    const first = means.scenario.start;
+    const stands = [{ from: first + 14_000, to: first + 53_000, covers: 0.8, edge }];
+    const over = block({ effect: 'block', stream: 'lift', standings: stands, restless: 0 }, means).loss ?? [];
+    const taken = Array.from(over, (loss) => (1 - 10 ** (-loss / 10)) / 0.8);
+    const late = edge / 2 / 10;
+    const shares = [0, 0, 0.6 - late, 1, 1, 1, 0.3 - late, 0];
+    for (const [i, share] of shares.entries()) expect(taken[i]).toBeCloseTo(share, 5);
+  });
 });

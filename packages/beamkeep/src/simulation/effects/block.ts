@@ -27,15 +27,33 @@ export interface Block {
 /** What objects in the path do to a beam. */
 export function block(plan: Block, scene: Scene): Part<Block> {
   const draw = random(scene.seed, plan.stream);
-  const { time } = scene;
+  const { time, scenario } = scene;
+  const mean = scenario.recording.sampling === 'mean' ? 1000 * scenario.intervalSeconds : 0;
   const loss = new Float32Array(time.length);
-  for (const { from, to, covers, edge } of plan.standings) {
-    for (let i = rowAt(time, from); i < time.length && (time[i] as number) <= to; i++) {
-      const instant = time[i] as number;
-      const inside = edge === 0 ? 1 : Math.min(1, Math.min(instant - from, to - instant) / (edge * 1000));
+  for (const standing of plan.standings) {
+    const { from, to, covers } = standing;
+    for (let i = rowAt(time, from); i < time.length && (time[i] as number) <= to + mean; i++) {
+      const inside = mean === 0 ? insideAt(standing, time[i] as number) : insideOver(standing, time[i] as number, mean);
       const taken = Math.min(0.9999, covers * inside * (1 + plan.restless * draw.normal()));
       loss[i] = (loss[i] as number) - 10 * Math.log10(1 - Math.max(0, taken));
     }
   }
   return { effect: plan, cause: 'obstruction', windows: plan.standings, loss };
+}
+
+/** How far an object stands in the path at an instant, 0 to 1. */
+function insideAt({ from, to, edge }: Standing, instant: number): number {
+  return edge === 0 ? 1 : Math.min(1, Math.min(instant - from, to - instant) / (edge * 1000));
+}
+
+/** The mean of that over the time before an instant [ms]. */
+function insideOver({ from, to, edge }: Standing, instant: number, length: number): number {
+  const ramp = edge * 1000;
+  // What has come in until then, of an edge that begins then: its square, then its length.
+  const since = (begin: number, then: number): number => {
+    const passed = Math.max(0, then - begin);
+    return passed < ramp ? passed ** 2 / (2 * ramp) : passed - ramp / 2;
+  };
+  const until = (then: number): number => since(from, then) - since(to - ramp, then);
+  return Math.min(1, Math.max(0, (until(instant) - until(instant - length)) / length));
 }

@@ -1,5 +1,6 @@
 import type { Scene } from '../scene.js';
 import type { Part } from './part.js';
+import { passed } from './passed.js';
 
 /** The equipment's gain is changed, or its reading set back to 100 %: the level steps, the light does not. */
 export interface GainStep {
@@ -11,12 +12,13 @@ export interface GainStep {
 }
 
 /** What a step of the gain does to the reading of a beam whose slow loss at that instant is `lossThen` [dB]. */
-export function gainStep(plan: GainStep, { time }: Scene, lossThen: number): Part<GainStep> {
+export function gainStep(plan: GainStep, scene: Scene, lossThen: number): Part<GainStep> {
+  const since = passed(scene);
   const decibels = plan.decibels === 'renormalised' ? lossThen : plan.decibels;
   return {
     effect: plan,
     cause: 'cleaned',
     windows: [{ from: plan.time, to: plan.time }],
-    gain: Float32Array.from(time, (instant) => (instant >= plan.time ? decibels : 0)),
+    gain: Float32Array.from(scene.time, (instant) => decibels * since(instant, plan.time)),
   };
 }

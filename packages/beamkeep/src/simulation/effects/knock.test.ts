@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { day } from '../../columns/index.js';
 import { plainScenario } from '../plainScenario.js';
+import { plainRecording } from '../recording/recording.js';
 import { scene } from '../scene.js';
 import { knock } from './knock.js';
 
@@ -31,5 +32,16 @@ describe('knock', () => {
     const { turn } = knock({ effect: 'knock', time: start + 5 * day, turn: [1, 0], settles: 0.2, leaves: 0 }, set);
     expect(turn?.[0][row(5)]).toBeCloseTo(0.8, 6);
     expect(turn?.[0][row(7)]).toBeGreaterThan(0.99);
+  });
+
+  it('where a sample is a mean, turns by a share of the sample in which it comes', () => {
+    const recording = { ...plainRecording, sampling: 'mean' as const };
+    const means = scene(plainScenario({ samples: 6, intervalSeconds: 600, recording }), 4);
+    const first = means.scenario.start;
+    const { turn } = knock(
+      { effect: 'knock', time: first + 2.25 * 600_000, turn: [0.4, 0], settles: 0, leaves: 0 },
+      means,
+    );
+    expect(Array.from(turn?.[0] ?? [], (value) => Math.round(value * 1000))).toEqual([0, 0, 0, 300, 400, 400]);
   });
 });

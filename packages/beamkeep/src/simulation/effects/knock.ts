@@ -1,6 +1,7 @@
 import { hour } from '../../columns/index.js';
 import type { Scene } from '../scene.js';
 import type { Part } from './part.js';
+import { passed } from './passed.js';
 
 /** The head is knocked or slips: its aim changes at once and stays, until someone aims it again. */
 export interface Knock {
@@ -18,11 +19,12 @@ export interface Knock {
 }
 
 /** What a knock does to a beam. */
-export function knock(plan: Knock, { time }: Scene): Part<Knock> {
-  const share = Float32Array.from(time, (instant) => {
-    if (instant < plan.time) return 0;
-    if (plan.aimedAgain !== undefined && instant >= plan.aimedAgain) return plan.leaves;
-    return 1 - plan.settles * Math.exp(-(instant - plan.time) / (5 * hour));
+export function knock(plan: Knock, scene: Scene): Part<Knock> {
+  const since = passed(scene);
+  const share = Float32Array.from(scene.time, (instant) => {
+    const settled = 1 - plan.settles * Math.exp(-Math.max(0, instant - plan.time) / (5 * hour));
+    const again = plan.aimedAgain === undefined ? 0 : since(instant, plan.aimedAgain);
+    return settled * since(instant, plan.time) * (1 - again) + plan.leaves * again;
   });
   return {
     effect: plan,

@@ -19,8 +19,8 @@ export function drawRecording(ranges: Ranges, draw: Random, intervalSeconds: num
     drift: draw.chance(0.3) ? draw.normal() * 2e-5 : 0,
     tick: fine ? 1 : 1000,
     sampling: draw.weighted([
-      ['regular', 88],
-      ['mean', 8],
+      ['regular', 70],
+      ['mean', 26],
       ['on-change', intervalSeconds >= 1 ? 4 : 0],
     ]),
     clock,

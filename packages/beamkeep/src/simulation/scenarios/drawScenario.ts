@@ -148,6 +148,8 @@ export function drawScenario(ranges: Ranges, seed: number, wish: Wish): Scenario
     untold: [
       ...(!zoneMatters && draw.chance(0.25) ? ['timeZone'] : []),
       ...(draw.chance(0.35) ? ['latitude', 'longitude'] : []),
+      // Few know whether their logger averages.
+      ...(recording.sampling === 'mean' && draw.chance(0.7) ? ['sampling'] : []),
     ],
   };
 }
