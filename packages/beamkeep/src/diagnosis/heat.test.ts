@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chanceOf, dayOf, hourOf, left, pictured, recordOf } from '../../../../tests/diagnosis/kit.js';
 import { lobe } from '../../../../tests/diagnosis/typical.js';
-import { hour } from '../columns/index.js';
+import { day, hour } from '../columns/index.js';
 
 /** Temperature of a structure, each day with its own swing [degC]. */
 const warmth = (t: number): number =>
@@ -44,6 +44,26 @@ describe('heatOf', () => {
   it('tells the season that a warmer structure makes, and none where the temperature explains nothing', () => {
     const season = moving(0.5, 0.02, 2)?.season ?? new Float64Array();
     expect(Math.max(...season) - Math.min(...season)).toBeGreaterThan(0.2);
+  });
+  describe('over a season', () => {
+    const warm = (t: number): number => warmth(t) - 15 * (dayOf(t) / 90) + 4 * Math.sin(dayOf(t) / 5);
+    const seasonOf = (aim: (t: number) => number, dirt: number): number => {
+      const record = recordOf((t) => left(lobe(aim(t)) + dirt * dayOf(t)), {
+        days: 90,
+        intervalSeconds: 900,
+        temperature: warm,
+      });
+      const season = pictured(record).heat?.season ?? new Float64Array();
+      return Math.max(...season) - Math.min(...season);
+    };
+    /** Mean of the five days before: what has lasted for so long has no part in the movement any more. */
+    const lasted = (t: number): number => [0.5, 1.5, 2.5, 3.5, 4.5].reduce((sum, d) => sum + warm(t - d * day) / 5, 0);
+    it.each([0, 0.02])('takes its part off where the weeks follow as the days do, under dirt of %f dB a day', (dirt) =>
+      expect(seasonOf((t) => 0.5 + 0.02 * (warm(t) - 10), dirt)).toBeGreaterThan(0.8),
+    );
+    it.each([0, 0.02])('takes none off where the structure gives way within days, under dirt of %f dB a day', (dirt) =>
+      expect(seasonOf((t) => 0.5 + 0.02 * (warm(t) - lasted(t)), dirt)).toBe(0),
+    );
   });
   it('is none without a temperature, and none without a daily cycle to fit', () => {
     expect(pictured(recordOf(() => 1, { days: 40, intervalSeconds: 600 })).heat).toBeUndefined();

@@ -10,7 +10,8 @@ import type { View } from './view.js';
  * The movement read from the structure's temperature. The loss of a moving aim is a quadratic of the temperature some
  * hours before (optics/movementFit has the formula). Its two coefficients are found from the days alone, each day about
  * its own middle, so that neither dirt nor a season takes part; but they hold for the season too, and tell how much of
- * a slow loss is only the roof getting warmer. A knock changes the offset, so each stretch between knocks has its own.
+ * a slow loss is only the roof getting warmer, unless the weeks show that the structure gives way to what stays for so
+ * long. A knock changes the offset, so each stretch between knocks has its own.
  */
 
 /** Lags of the structure behind the logged temperature that are tried [h]. */
@@ -49,7 +50,7 @@ export function heatOf(view: View, parts: CellParts): Heat | undefined {
     const part = proxy.subarray(from, to).map((u) => fit.slope * u + fit.curvature * u * u);
     const days = runningMean(part, perDay);
     const middleOfAll = mean(days);
-    if (fit.explained >= trusted)
+    if (fit.explained >= trusted && !givesWay(runningMean(course.subarray(from, to), perDay), days, perDay))
       season.set(
         days.map((v) => (Number.isNaN(v) ? 0 : v - middleOfAll)),
         from,
@@ -69,6 +70,40 @@ export function heatOf(view: View, parts: CellParts): Heat | undefined {
     );
   }
   return aim === undefined ? undefined : { lagHours: best.lag, explained: best.explained, season, aim };
+}
+
+/**
+ * Days of the means that show a week, days between two of them, share of the season under which the weeks do not follow
+ * it, and standard errors by which they must miss the whole of it. Own choice.
+ */
+const weeks = { mean: 7, apart: 14, share: 0.5, errors: 2 };
+
+/**
+ * Whether a structure that follows the heat of a day does not follow that of weeks, as joints that slip and supports that
+ * creep let it: the loss of one week after another hardly changes as the days' fit says. Dirt, which grows alike from week
+ * to week, takes no part.
+ *
+ * @param loss loss of each cell, a day's mean [dB]
+ * @param season what the days' fit says of it [dB]
+ */
+function givesWay(loss: Float64Array, season: Float64Array, perDay: number): boolean {
+  const [losses, seasons] = [loss, season].map((daily) => changes(runningMean(daily, weeks.mean * perDay), perDay));
+  if (losses === undefined || seasons === undefined || losses.length < weeks.mean + weeks.apart) return false;
+  const { coefficients, covariance } = robustLeastSquares([new Float64Array(losses.length).fill(1), seasons], losses);
+  const share = coefficients[1] ?? Number.NaN;
+  // Neighbours share most of their days: so many fewer tell anything of their own.
+  const error = Math.sqrt((covariance[1]?.[1] ?? Number.NaN) * (weeks.mean + weeks.apart));
+  return share < weeks.share && share + weeks.errors * error < 1;
+}
+
+/** Change of a weekly mean over two weeks, for each day that has both. */
+function changes(weekly: Float64Array, perDay: number): Float64Array {
+  const apart = weeks.apart * perDay;
+  const days = Math.max(0, Math.floor((weekly.length - apart) / perDay));
+  return Float64Array.from({ length: days }, (_, d) => {
+    const at = d * perDay;
+    return (weekly[at + apart] as number) - (weekly[at] as number);
+  });
 }
 
 /** Time on either side of a change over which the temperature must account for it [ms], and share of it: own choice. */

@@ -5,17 +5,14 @@ import type { Picture } from '../picture.js';
 
 /*
  * Dust rises as the work throws it up and thins as the air carries it off, which takes longer. So the loss goes up in
- * larger strides than it comes down in, and what hangs in the beam now hangs there minutes later. Shaking and noise
- * stride up and down alike, and their neighbours are strangers; what a fit of the daily cycle leaves behind swings to
- * both sides and bends both ways alike; mist grows through the night and goes quicker, as it warms.
+ * larger strides than it comes down in. Shaking and noise stride up and down alike; what a fit of the daily cycle leaves
+ * behind swings to both sides and bends both ways alike; mist grows through the night and goes quicker, as it warms.
  */
 
 /** How dips come and go, all days together. */
 export interface Puffs {
   /** Squares of strides up less those of strides down, over what chance gives: 0 where they are alike. */
   readonly steepness: number;
-  /** How alike the loss is from one stride to the next, -1 to 1. */
-  readonly alike: number;
   /** Natural log of the time out over the time in of a dip: median. */
   readonly lingers: number;
 }
@@ -34,22 +31,16 @@ export function puffs({ view, depth }: Picture, days: Iterable<readonly Excursio
   const { time } = view.trace;
   const rows = Math.max(1, Math.round(stride / view.interval));
   const width = rows * view.interval;
-  let [up, down, fourth, power, together] = [0, 0, 0, 0, 0];
+  let [up, down, fourth] = [0, 0, 0];
   const lingers: number[] = [];
   for (const dips of days) {
     for (const dip of dips) lingers.push(slowerOut(dip, view.interval));
     const from = Math.max(0, Math.min(...dips.map((e) => e.from)) - beside * rows);
     const to = Math.min(depth.length, Math.max(...dips.map((e) => e.to)) + beside * rows + 1);
     const course = strides(time.subarray(from, to), depth.subarray(from, to), width, view.interval / 2);
-    const known = course.filter((v) => !Number.isNaN(v));
-    const mean = known.reduce((sum, v) => sum + v, 0) / known.length;
-    for (let k = 0; k < course.length; k++) {
-      const here = course[k] as number;
-      const before = course[k - 1] ?? Number.NaN;
-      if (!Number.isNaN(here)) power += (here - mean) ** 2;
-      const change = here - before;
+    for (let k = 1; k < course.length; k++) {
+      const change = (course[k] as number) - (course[k - 1] as number);
       if (Number.isNaN(change)) continue;
-      together += (here - mean) * (before - mean);
       if (change > 0) up += change * change;
       else down += change * change;
       fourth += change ** 4;
@@ -57,7 +48,6 @@ export function puffs({ view, depth }: Picture, days: Iterable<readonly Excursio
   }
   return {
     steepness: (up - down) / Math.sqrt(Math.max(fourth, 1e-20)),
-    alike: together / Math.max(power, 1e-12),
     lingers: median(lingers),
   };
 }
