@@ -44,6 +44,18 @@ describe('movement', () => {
     expect(crest(5) - crest(0.5)).toBeGreaterThan(1.5);
   });
 
+  it('follows the season, unless the structure gives way to what stays', () => {
+    const autumn = scene(plainScenario({ start: Date.UTC(2027, 7, 1), samples: 90 * 24, intervalSeconds: 3600 }), 4);
+    const change = (givesWay?: number): number => {
+      const of = movement({ ...plan, ...(givesWay === undefined ? {} : { givesWay }) }, autumn).turn?.[0] ?? [];
+      const middle = (days: readonly [number, number]) =>
+        Array.from(of.slice(24 * days[0], 24 * days[1])).reduce((sum, v) => sum + v / (24 * (days[1] - days[0])), 0);
+      return middle([70, 90]) - middle([0, 20]);
+    };
+    expect(change()).toBeLessThan(-0.1);
+    expect(Math.abs(change(5))).toBeLessThan(0.05);
+  });
+
   it('walks along its direction', () => {
     const { turn } = movement({ ...plan, direction: Math.PI / 2 }, set);
     expect(Math.max(...(turn?.[0] ?? []).map(Math.abs))).toBeLessThan(1e-6);

@@ -8,7 +8,8 @@ import type { Part, Window } from './part.js';
 /*
  * The structure moves with its heat. The turn follows the temperature of the sunlit roof after a lag; a second, smaller
  * movement across it has a lag of its own (a wall, a column), so that the head walks round a loop rather than along a
- * line. Wind shakes it a little on some days.
+ * line. Joints that slip and supports that creep let some structures give way to what stays for days: they follow the day
+ * and the front, but no season. Wind shakes it a little on some days.
  */
 
 /** Movement of the building with heat. */
@@ -27,6 +28,8 @@ export interface Movement {
   readonly across: number;
   /** Lag of that [h]. */
   readonly acrossLag: number;
+  /** Time in which the structure gives way to heat that stays [days]; left out: it does not. */
+  readonly givesWay?: number;
   /** Spread of the shaking by wind, as a share of the swing. */
   readonly wind: number;
   /** How far into the log's range of heat the beam was aimed, 0 (cold) to 1 (hot). */
@@ -37,8 +40,12 @@ export interface Movement {
 export function movement(plan: Movement, scene: Scene): Part<Movement> {
   const { time, weather, scenario } = scene;
   const draw = random(scene.seed, plan.stream);
-  const along = drive(lagged(roofHeat(weather, scenario.solarGain), plan.lag * hour), plan.aimedAt, scene);
-  const aside = drive(lagged(roofHeat(weather, 0.5 * scenario.solarGain), plan.acrossLag * hour), plan.aimedAt, scene);
+  const heat = (gain: number, lag: number): Grid => {
+    const follows = lagged(roofHeat(weather, gain * scenario.solarGain), lag * hour);
+    return plan.givesWay === undefined ? follows : minus(follows, lagged(follows, plan.givesWay * day));
+  };
+  const along = drive(heat(1, plan.lag), plan.aimedAt, scene);
+  const aside = drive(heat(0.5, plan.acrossLag), plan.aimedAt, scene);
   const swing = Math.min(plan.swing, plan.reach / farthest(along, scene));
   const [cos, sin] = [Math.cos(plan.direction), Math.sin(plan.direction)];
   const x = new Float32Array(time.length);
@@ -61,6 +68,12 @@ export function movement(plan: Movement, scene: Scene): Part<Movement> {
   }
   return { effect: plan, cause: 'building-movement', windows: dayWindows(scene), turn: [x, y] };
 }
+
+/** What is left of a grid without another of the same steps. */
+const minus = (grid: Grid, other: Grid): Grid => ({
+  ...grid,
+  values: grid.values.map((value, i) => value - (other.values[i] as number)),
+});
 
 /** Farthest that a grid stands from nought within the log. */
 function farthest(grid: Grid, { time }: Scene): number {

@@ -125,6 +125,7 @@ export function drawMovement(setting: Setting, beam: BeamSetting, harmless: bool
     acrossLag: draw.logBetween(...ranges.structureLag),
     wind: draw.chance(0.4) ? draw.between(0, 0.06) : 0,
     aimedAt: draw.between(0.1, 0.7),
+    ...(draw.chance(0.5) ? { givesWay: draw.between(3, 12) } : {}),
   };
 }
 
