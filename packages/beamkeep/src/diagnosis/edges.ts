@@ -62,15 +62,15 @@ const growsOver = (picture: Unsorted, e: Excursion, rows: number): boolean =>
   climbsIn(picture, e).some((c) => c.rows >= rows && c.lost > 0.5 * e.bottom);
 
 /**
- * Rows that a growth may take to be the edge of an object which one sample averages, share of the depth that it must
- * make, samples that must stand on the bottom and its greatest unevenness: smoke that hangs dithers more. Own choice.
+ * Rows that a growth may take to be the edge of an object which one sample averages, rows that its smoothing may set it
+ * off, share of the depth that it must make, samples that must stand on the bottom and its greatest unevenness: smoke that hangs dithers more. Own choice.
  */
-const ownEdge = { rows: 2, share: 0.8, samples: 6, unevenness: 0.03 };
+const ownEdge = { rows: 2, off: 3, share: 0.8, samples: 6, unevenness: 0.03 };
 
 /** Whether a growth is but the edge of an object that came at once, stood flat and went at once: a sample lay on the edge. */
 export const isOwnEdge = (e: Excursion, { from, rows, lost }: Climb): boolean =>
   !e.open &&
-  Math.abs(e.from - from) <= 1 &&
+  Math.abs(e.from - from) <= ownEdge.off &&
   Math.max(rows, e.onsetRows, e.recoveryRows) <= ownEdge.rows &&
   lost >= ownEdge.share * e.bottom &&
   e.deepSamples >= ownEdge.samples &&

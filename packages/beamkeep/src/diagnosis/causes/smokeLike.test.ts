@@ -252,29 +252,36 @@ describe('smoke-like', () => {
       expect(stated(diagnosed(record), 'smoke-like')).toEqual([]);
     },
   );
-  describe('where a sample is a mean over its five minutes', () => {
-    const interval = 5 * minute;
-    /** Mean over the interval up to a sample of light that loses `lost` from 10:02 to 15:07, and what that leaves unsteady. */
-    const crossed = (lost: number, unsteady: number, goes = 0) =>
+  describe.each([0.5, 5])('where a sample is a mean over its %f min', (minutes) => {
+    const interval = minutes * minute;
+    /** Mean over the interval up to a sample of light that loses `lost` for some five hours, and what leaves that unsteady. */
+    const crossed = (lost: number, unsteady: number, { goes = 0, smoke = 0 } = {}) =>
       recordOf(
         (t) => {
-          const [begins, ends] = [at(6, 10) + 2 * minute, at(6, 15) + 7 * minute];
+          const [begins, ends] = [at(6, 10) + 0.4 * interval, at(6, 15) + 0.7 * interval];
           const within = Math.max(0, Math.min(t, ends) - Math.max(t - interval, begins)) / interval;
           const clears = t > ends && goes > 0 ? 1 - rise(t, ends, ends + goes) : within;
-          return 1 - lost * clears * (1 + unsteady * (chanceOf(Math.floor(t / interval), 3) - 0.5));
+          const hangs = smoke * rise(t, at(6, 12), at(6, 12.2)) * (1 - rise(t, at(6, 12.5), at(6, 14)));
+          const light = 1 - lost * clears * (1 + unsteady * (chanceOf(Math.floor(t / interval), 3) - 0.5));
+          return light * left(hangs);
         },
-        { days: 12 },
+        { days: 9, intervalSeconds: interval / 1000 },
       );
     it('is not told of a flat object, of which a sample on either side holds a part', () => {
       const object = diagnosed(crossed(0.3, 0));
       expect(stated(object, 'smoke-like')).toEqual([]);
       expect(theOne(object, 'obstruction').confidence).toBeGreaterThan(0.9);
     });
+    it('is told of smoke while a flat object stands there, on its own', () => {
+      const found = stated(diagnosed(crossed(0.2, 0, { smoke: 0.4 })), 'smoke-like');
+      const own = found.find(({ start }) => Math.abs(start - at(6, 12)) < hour / 4);
+      expect(own?.end).toBeLessThan(at(6, 14));
+    });
     it.each([
       ['dithers while it hangs', 0.3, 0],
       ['takes half an hour to clear', 0, hour / 2],
     ])('is told of what %s', (_, unsteady, goes) =>
-      expect(stated(diagnosed(crossed(0.3, unsteady, goes)), 'smoke-like')).toHaveLength(1),
+      expect(stated(diagnosed(crossed(0.3, unsteady, { goes })), 'smoke-like')).toHaveLength(1),
     );
     it('is told of a flat object past the alarm threshold, as unlikely', () =>
       expect(theOne(diagnosed(crossed(0.6, 0)), 'smoke-like').confidence).toBeLessThan(0.1));
