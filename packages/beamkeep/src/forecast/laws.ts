@@ -21,14 +21,15 @@ type Beliefs<T> = readonly (readonly [choice: T, belief: number])[];
 const ceilings = [1.03, 1.05, 1.08, 1.11, 1.15, 1.2, 1.27, 1.36, 1.48, 1.65, 1.9, 2.3, 3, 5];
 const ceilingBelief = 0.15 / Math.log(5); // even in the logarithm of the ceiling: a far one is as likely as a near one
 /**
- * Neither physics nor measurement has settled whether dB or obscuration grow steadily, and the days themselves often do
- * not: both have the same belief, and only the readings part them. Where they do not, the forecast lies between the two
- * and its interval holds both. The shares are of own choice.
+ * Grains that fall where they like each take their share of the light that is left, so that dB grow steadily; obscuration
+ * does while they do not overlap, as those who keep solar panels reckon. Measurement has not parted the two: dB, after the
+ * physics, have twice the belief, and where the readings do not tell, the forecast lies between the two and its interval
+ * holds both. The shares are of own choice.
  */
 const dirtShapes = (most: number): Beliefs<Shape> => [
-  [{ kind: 'steady' }, 0.36],
+  [{ kind: 'steady' }, 0.48],
   [{ kind: 'obscuration', share: 0.5 }, 0.13],
-  [{ kind: 'obscuration', share: 1 }, 0.36],
+  [{ kind: 'obscuration', share: 1 }, 0.24],
   ...ceilings.map(
     (times, k) =>
       [{ kind: 'ceiling', at: times * most }, ceilingBelief * Math.log(times / (ceilings[k - 1] ?? 1))] as const,

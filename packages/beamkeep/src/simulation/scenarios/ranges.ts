@@ -228,6 +228,10 @@ export const heldOut: Ranges = {
   structureLag: [0.4, 7],
   strength: [0.75, 18],
   dirtRate: [0.01, 0.7],
+  dirtGrows: [
+    ['decibels', 2],
+    ['obscuration', 1],
+  ],
   dirtUneven: [0.1, 1],
   cleaningLeaves: [0, 0.5],
   knockLoss: [0.014, 0.65],
