@@ -32,7 +32,7 @@ describe('electrical-noise', () => {
     ['a beam that keeps still', 0, 1],
     ['a beam that sways, as wind moves it, too', 0.3, 0],
   ])('is asked for more on %s', (_, sway, count) => {
-    const gusts = (t: number): number => (t > at(10) && t < at(12) ? 3.6 : 1);
+    const gusts = (t: number): number => (t > at(10) && t < at(12) ? 3 : 1);
     const record = recordOf(
       (t) => left(lobe(0.5 + sway * heatOfDay(t))) * (1 + 0.004 * gusts(t) * normalOf(Math.floor(t / (5 * minute)), 8)),
       { days: 20 },
