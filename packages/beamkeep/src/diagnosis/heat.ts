@@ -76,7 +76,7 @@ export function heatOf(view: View, parts: CellParts): Heat | undefined {
  * Days of the means that show a week, days between two of them, share of the season under which the weeks do not follow
  * it, and standard errors by which they must miss the whole of it. Own choice.
  */
-const weeks = { mean: 7, apart: 14, share: 0.5, errors: 2 };
+const [weekDays, apartDays, leastShare, errors] = [7, 14, 0.5, 2];
 
 /**
  * Whether a structure that follows the heat of a day does not follow that of weeks, as joints that slip and supports that
@@ -87,23 +87,18 @@ const weeks = { mean: 7, apart: 14, share: 0.5, errors: 2 };
  * @param season what the days' fit says of it [dB]
  */
 function givesWay(loss: Float64Array, season: Float64Array, perDay: number): boolean {
-  const [losses, seasons] = [loss, season].map((daily) => changes(runningMean(daily, weeks.mean * perDay), perDay));
-  if (losses === undefined || seasons === undefined || losses.length < weeks.mean + weeks.apart) return false;
-  const { coefficients, covariance } = robustLeastSquares([new Float64Array(losses.length).fill(1), seasons], losses);
+  const ones = new Float64Array(Math.max(0, Math.floor(loss.length / perDay) - apartDays)).fill(1);
+  const change = (daily: Float64Array): Float64Array => {
+    const weekly = runningMean(daily, weekDays * perDay);
+    const at = (day: number): number => weekly[day * perDay] as number;
+    return ones.map((_, day) => at(day + apartDays) - at(day));
+  };
+  if (ones.length < weekDays + apartDays) return false;
+  const { coefficients, covariance } = robustLeastSquares([ones, change(season)], change(loss));
   const share = coefficients[1] ?? Number.NaN;
   // Neighbours share most of their days: so many fewer tell anything of their own.
-  const error = Math.sqrt((covariance[1]?.[1] ?? Number.NaN) * (weeks.mean + weeks.apart));
-  return share < weeks.share && share + weeks.errors * error < 1;
-}
-
-/** Change of a weekly mean over two weeks, for each day that has both. */
-function changes(weekly: Float64Array, perDay: number): Float64Array {
-  const apart = weeks.apart * perDay;
-  const days = Math.max(0, Math.floor((weekly.length - apart) / perDay));
-  return Float64Array.from({ length: days }, (_, d) => {
-    const at = d * perDay;
-    return (weekly[at + apart] as number) - (weekly[at] as number);
-  });
+  const error = Math.sqrt((covariance[1]?.[1] ?? Number.NaN) * (weekDays + apartDays));
+  return share < leastShare && share + errors * error < 1;
 }
 
 /** Time on either side of a change over which the temperature must account for it [ms], and share of it: own choice. */
