@@ -63,7 +63,8 @@ const growsOver = (picture: Unsorted, e: Excursion, rows: number): boolean =>
 
 /**
  * Rows that a growth may take to be the edge of an object which one sample averages, rows that its smoothing may set it
- * off, share of the depth that it must make, samples that must stand on the bottom and its greatest unevenness: smoke that hangs dithers more. Own choice.
+ * off, share of the depth that it must make, samples that must stand on the bottom and its greatest unevenness: smoke
+ * that hangs dithers more. Own choice.
  */
 const ownEdge = { rows: 2, off: 3, share: 0.8, samples: 6, unevenness: 0.03 };
 
