@@ -37,7 +37,10 @@ describe('electrical-noise', () => {
       (t) => left(lobe(0.5 + sway * heatOfDay(t))) * (1 + 0.004 * gusts(t) * normalOf(Math.floor(t / (5 * minute)), 8)),
       { days: 20 },
     );
-    expect(stated(diagnosed(record), 'electrical-noise')).toHaveLength(count);
+    const found = diagnosed(record);
+    expect(stated(found, 'electrical-noise')).toHaveLength(count);
+    const noise = found.findings.find(({ cause }) => cause === 'electrical-noise');
+    expect(noise?.evidence.some(({ measure }) => measure.startsWith('daily swing'))).toBe(sway > 0);
   });
   it.each(['vibration', 'process-aerosol'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'electrical-noise')).toEqual([]),

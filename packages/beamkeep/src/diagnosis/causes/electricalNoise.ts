@@ -37,6 +37,15 @@ export const electricalNoise: Cause = {
       evidence: [
         evidence('spread over the usual', times, 'times'),
         evidence('spread', percent(Math.max(...own.map((r) => r.spread))), '%'),
+        ...(clear < times
+          ? [
+              evidence(
+                'daily swing, as the wind may move it too',
+                percent(Math.max(...own.map((r) => swayAt(picture, r)))),
+                '%',
+              ),
+            ]
+          : []),
         evidence('greatest deviation over the spread', Math.max(...own.map((r) => r.crest)), ''),
       ],
     }));
