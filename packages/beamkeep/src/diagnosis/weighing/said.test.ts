@@ -9,6 +9,8 @@ describe('said', () => {
   it('a possibility is a note', () =>
     expect(said('obstruction', claim, 1, () => 0.4)).toEqual({ confidence: 0.4, severity: 'note' }));
   it('what is too unlikely is not said', () => expect(said('obstruction', claim, 1, () => 0.05)).toBeUndefined());
+  it('nothing but smoke is said to be certain', () =>
+    expect(said('process-aerosol', claim, 1, () => 0.999)).toEqual({ confidence: 0.99, severity: 'act' }));
   it('smoke is said at any confidence, at its own severity', () =>
     expect(said('smoke-like', claim, 1, () => 0.001)).toEqual({ confidence: 0.001, severity: 'act' }));
 });

@@ -4,6 +4,8 @@ import type { Weighing } from './weighing.js';
 
 /** Least confidence at which a possibility is still said. */
 const leastConfidence = 0.1;
+/** Most confidence that is said of what is not smoke: nothing read off a level is certain. Own choice. */
+const mostConfidence = 0.99;
 /** Confidence from which a finding is a statement. */
 const statement = 0.5;
 
@@ -23,5 +25,5 @@ export function said(
   const confidence = Math.round(weighing(cause, score, alike) * 1000) / 1000;
   if (cause === 'smoke-like') return { confidence, severity };
   if (confidence < leastConfidence) return undefined;
-  return { confidence, severity: confidence >= statement ? severity : 'note' };
+  return { confidence: Math.min(mostConfidence, confidence), severity: confidence >= statement ? severity : 'note' };
 }
