@@ -17,6 +17,7 @@ import type { Picture } from './picture.js';
 import { noiseBefore, roughFactor, roughness } from './roughness.js';
 import { sortExcursions } from './sorting.js';
 import { isStep } from './stepOrGrowth.js';
+import { jumpsAsItStands, type Step } from './steps.js';
 import {
   between,
   bridge,
@@ -85,6 +86,9 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   return { ...base, kind: sortExcursions(base) };
 }
 
+/** Intervals of sampling within which the rows on either side of a step follow one another. Own choice. */
+const mostIntervals = 4;
+
 /** Steps that show from one day to the next, and the question whether others do. */
 function knownSteps(
   view: View,
@@ -103,12 +107,14 @@ function knownSteps(
   const series = cycleAllowed ? [off(), asItStands] : [asItStands];
   const least = tenLog * Math.exp((median(course) || 0) / tenLog) * slowLimit;
   const perDay = Math.round(86_400_000 / cells.width);
+  const isReal = (step: Step): boolean =>
+    !isHeat(step) && jumpsAsItStands(time, view.loss, mask, step, mostIntervals * view.interval);
   return {
-    steps: lastingSteps({ time, hidden: mask, cells, course, series }, least).filter((step) => !isHeat(step)),
+    steps: lastingSteps({ time, hidden: mask, cells, course, series }, least).filter(isReal),
     stands: (step) =>
       cells.length < 2 * perDay ||
       !(
-        isHeat(step) ||
+        !isReal(step) ||
         fadesByDay(
           dayShift(course, perDay, cellAt(cells, time[step.row] as number), Math.sign(step.loss)),
           Math.abs(step.loss),
