@@ -1,7 +1,7 @@
 import { hour } from '../../columns/index.js';
-import { median, quantile } from '../../statistics/index.js';
+import { chiSquareProbability, chiSquareQuantile, median, quantile } from '../../statistics/index.js';
 import type { Picture } from '../picture.js';
-import { isTwoSided, type Run } from '../roughness.js';
+import { isTwoSided, type Roughness, type Run } from '../roughness.js';
 import { leaning, shaken, spreadShape } from './spreadShape.js';
 
 /** A stretch in which the samples spread more, up and down alike. */
@@ -187,6 +187,7 @@ function findRoughStretches(picture: Picture): RoughStretch[] {
   });
   const stretches = joined
     .filter((j) => j.runs.length >= 2)
+    .filter(({ runs: own }) => own.some((k) => swingingRuns.has(k)) || isBeyondChance(rough, own))
     .map((j) => ({ ...j, own: j.runs.map((k) => runs[k]).filter((r) => r !== undefined) }));
   const beam = spreadShape(
     depth,
@@ -219,6 +220,31 @@ function findRoughStretches(picture: Picture): RoughStretch[] {
       // What only takes light is dust, unless it swings or comes back between samples: a mount that shakes about the peak.
       .filter((r) => r.twoSided >= 0.5 || r.shaken > 0.5 || (r.swing > 0.45 && swings(r)))
   );
+}
+
+/** How many stretches as rough as those that count may come of noise alone in a log. Own choice. */
+const byChance = 0.01;
+
+/**
+ * Values that count as one in a sum of squares of second differences: those of independent values overlap, and correlate by
+ * -2/3 with the next and by 1/6 with the one after (variance of such a sum: Bartlett's formula, from memory).
+ */
+const overlapping = 1 + 2 * ((2 / 3) ** 2 + (1 / 6) ** 2);
+
+/** Whether some runs, and those between, spread more than the roughest of so many runs of one noise do by chance. */
+function isBeyondChance({ runs, usual }: Roughness, own: readonly number[]): boolean {
+  const between = runs.slice(own[0], (own.at(-1) ?? 0) + 1);
+  const freedom = ({ from, to }: Run): number => Math.max(1, (to - from - 1) / overlapping);
+  const [first] = between;
+  if (first === undefined) return false;
+  // The usual spread is the quarter that most runs of one noise pass.
+  const variance = (usual ** 2 * freedom(first)) / chiSquareQuantile(0.25, freedom(first));
+  let [squares, all] = [0, 0];
+  for (const run of between) {
+    squares += (freedom(run) * run.spread ** 2) / variance;
+    all += freedom(run);
+  }
+  return (1 - chiSquareProbability(squares, all)) * runs.length < byChance;
 }
 
 /** Half the range of values over their standard deviation. */
