@@ -4,11 +4,12 @@ import { at, left, recordOf, viewed } from '../../../../tests/diagnosis/kit.js';
 import { minute } from '../columns/index.js';
 import { findClimbs } from './climbs.js';
 
-/** Climbs of a loss alone: nothing slow, nothing daily. */
-function climbsOf(loss: (minutes: number) => number, intervalSeconds = 60, noise = 0.0003) {
+/** Growths of a loss alone: nothing slow, nothing daily. */
+function grown(loss: (minutes: number) => number, intervalSeconds = 60, noise = 0.0003) {
   const view = viewed(recordOf((t) => left(loss((t - at(0)) / minute)), { days: 1, intervalSeconds, noise }));
   return findClimbs(view, view.loss, () => view.sampleNoise);
 }
+const climbsOf = (...of: Parameters<typeof grown>) => grown(...of).climbs;
 
 const ramp = (begin: number, pace: number, most: number) => (m: number) =>
   Math.min(most, Math.max(0, m - begin) * pace);
@@ -42,6 +43,11 @@ describe('findClimbs', () => {
     expect(climbsOf(ramp(300, 0.05, -10 * Math.log10(0.96)))).toHaveLength(1);
     expect(climbsOf(ramp(300, 0.05, -10 * Math.log10(0.98)))).toEqual([]);
   });
+  it('tells growth to 2 % apart as a lesser one, and none to 1 %', () => {
+    expect(grown(ramp(300, 0.05, -10 * Math.log10(0.98))).lesser).toHaveLength(1);
+    expect(grown(ramp(300, 0.05, -10 * Math.log10(0.99))).lesser).toEqual([]);
+    expect(grown(ramp(300, 0.05, -10 * Math.log10(0.96))).lesser).toEqual([]);
+  });
   it('finds growth of seconds in a log of a second', () => {
     const [climb] = climbsOf((m) => ramp(5, 12, 3)(m), 1);
     expect(climb?.rise).toBeCloseTo(3, 0);
@@ -51,8 +57,8 @@ describe('findClimbs', () => {
     const view = viewed(
       recordOf((t) => left(ramp(300, 0.05, 0.4)((t - at(0)) / minute)), { days: 1, intervalSeconds: 60 }),
     );
-    expect(findClimbs(view, view.loss, () => 0.001)).toHaveLength(1);
-    expect(findClimbs(view, view.loss, () => 0.03)).toEqual([]);
+    expect(findClimbs(view, view.loss, () => 0.001).climbs).toHaveLength(1);
+    expect(findClimbs(view, view.loss, () => 0.03).climbs).toEqual([]);
   });
   it.each([2, 3, 5, 8])('asks a growth of two samples to be held by four: %i', (samples) => {
     const held = climbsOf((m) => (m === 300 ? 0.4 : m > 300 && m <= 300 + samples ? 1 : 0));

@@ -15,25 +15,37 @@ import type { View } from './view.js';
 const pace = slowestSmoke.value;
 const leastGrowth = smokeGrowth.value / 100;
 
+/** Share of what a climb must reach from which a growth is told apart as a lesser one: it may be of one kind with a climb. Own choice. */
+const lesserShare = 0.45;
+
+/** The growths of a beam. */
+export interface Climbs {
+  /** Those to 3 % or more, clearly beyond the noise. */
+  readonly climbs: readonly Climb[];
+  /** Those that fall short of that by less than half: no smoke by themselves, but like what is. */
+  readonly lesser: readonly Climb[];
+}
+
 /**
- * Finds the climbs of a beam to 3 % or more, clearly beyond its noise.
+ * Finds the climbs of a beam to 3 % or more, clearly beyond its noise, and what falls somewhat short of them.
  *
  * @param view the beam's record
  * @param left each row's loss with slow course and cycle taken off [dB]
  * @param noiseAt spread of single samples that a growth which begins on a row must stand clear of, share of clean air
  */
-export function findClimbs(view: View, left: Float64Array, noiseAt: (row: number) => number): Climb[] {
+export function findClimbs(view: View, left: Float64Array, noiseAt: (row: number) => number): Climbs {
   const { trace } = view;
   const { time } = trace;
   // A median over few samples: the three minutes that serve excursions would hide a growth of seconds.
   const window = Math.min(5, smoothingRows(view.interval));
   const smooth = rollingMedian(left, window);
   const climbs: Climb[] = [];
+  const lesser: Climb[] = [];
   for (const { from, to } of growths(time, smooth)) {
     const climb = measure(view, smooth, left, from, to, noiseAt);
-    if (climb !== undefined) climbs.push(climb);
+    if (climb !== undefined) (climb.lost >= leastOf(view, noiseAt(from)) ? climbs : lesser).push(climb);
   }
-  return withoutSwings(time, climbs);
+  return { climbs: withoutSwings(time, climbs), lesser };
 }
 
 /** Rows, first and highest, of what grows at the pace or faster on average. */
@@ -108,6 +120,10 @@ function withoutSwings(time: Float64Array, climbs: readonly Climb[]): Climb[] {
   });
 }
 
+/** Least growth of a climb over a noise, share of clean air. */
+const leastOf = ({ quantum }: View, noise: number): number =>
+  Math.max(leastGrowth, 3.5 * quantum, smokeClear.value * noise);
+
 function measure(
   view: View,
   smooth: Float64Array,
@@ -120,7 +136,7 @@ function measure(
   const rise = (smooth[to] as number) - (smooth[from] as number);
   const before = (level[to] as number) * 10 ** ((left[to] as number) / 10);
   const lost = before * (10 ** (-(smooth[from] as number) / 10) - 10 ** (-(smooth[to] as number) / 10));
-  if (lost < Math.max(leastGrowth, 3.5 * view.quantum) || lost < smokeClear.value * noiseAt(from)) return undefined;
+  if (lost < lesserShare * leastOf(view, noiseAt(from))) return undefined;
   let low = from;
   while (low < to && (smooth[low + 1] as number) - (smooth[from] as number) < 0.1 * rise) low++;
   let high = low + 1;

@@ -58,8 +58,9 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   const raised = roughFactor(rough, depth.length, view.sampleNoise);
   // A step takes off what may be smoke that stays: growth is looked for with the steps still in.
   const noiseAt = (row: number) => noiseBefore(rough, row) ?? view.sampleNoise * (raised[row] as number);
-  const climbs = findClimbs(view, parts.offCycle, noiseAt);
-  const leavingClimbs = new Set(climbs.filter((climb) => leavesUsual(view, parts, climb)));
+  const { climbs, lesser } = findClimbs(view, parts.offCycle, noiseAt);
+  const leaves = (climb: Climb): boolean => leavesUsual(view, parts, climb);
+  const leavingClimbs = new Set(climbs.filter(leaves));
   const excursions = allExcursions(view, parts, depth, raised, leavingClimbs);
   const threshold = 1 - view.beam.alarmThreshold / 100;
   const family = families(view, excursions, (e) => deepest(view, e) <= threshold);
@@ -76,7 +77,7 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
     family,
     climbs,
     leavingClimbs,
-    usualClimbs: usualClimbs(view, [...leavingClimbs]),
+    usualClimbs: usualClimbs(view, [...leavingClimbs], lesser.filter(leaves)),
     rough,
     raised,
     fires,

@@ -59,6 +59,12 @@ describe('noiseBefore', () => {
     expect(before(at(5)) / (0.1 / Math.sqrt(12))).toBeGreaterThan(0.5);
     expect(before(at(5)) / (0.1 / Math.sqrt(12))).toBeLessThan(1.1);
   });
+  it('is as much too small as too large in noise alone, whose calmest run is calmer', () => {
+    const { rough: own, view: its } = pictured(recordOf(() => 1, { days: 30, noise: 0.006 }));
+    const ratios = its.trace.time.slice(100).map((_, k) => (noiseBefore(own, k + 100) ?? Number.NaN) / 0.006);
+    expect(median(ratios)).toBeGreaterThan(0.93);
+    expect(median(ratios)).toBeLessThan(1.07);
+  });
   it('counts no edge of an object', () => expect(before(at(2, 11) + 5 * minute)).toBeLessThan(0.002));
   it('is not known where the log begins', () => expect(noiseBefore(rough, 3)).toBeUndefined());
 });

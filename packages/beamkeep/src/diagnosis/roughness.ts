@@ -1,4 +1,4 @@
-import { median, quantile } from '../statistics/index.js';
+import { chiSquareQuantile, median, quantile } from '../statistics/index.js';
 import type { View } from './view.js';
 
 /*
@@ -25,13 +25,31 @@ export interface Roughness {
   readonly runs: readonly Run[];
   /** Usual spread of a run, share of clean air. */
   readonly usual: number;
+  /** Spread of the calmest of one, two and three runs of one noise, as a share of that noise: the middle of many such. */
+  readonly calmestShare: readonly number[];
 }
+
+/**
+ * Values that count as one in a sum of squares of second differences: those of independent values overlap, and correlate by
+ * -2/3 with the next and by 1/6 with the one after (variance of such a sum: Bartlett's formula, from memory).
+ */
+const overlapping = 1 + 2 * ((2 / 3) ** 2 + (1 / 6) ** 2);
+
+/** Degrees of freedom of the spread of a run of so many rows. */
+export const freedomOf = (rows: number): number => Math.max(1, (rows - 2) / overlapping);
+
+/** Spread under which a share of runs of so many rows lies, as a share of their noise. */
+export const spreadQuantile = (share: number, rows: number): number =>
+  Math.sqrt(chiSquareQuantile(share, freedomOf(rows)) / freedomOf(rows));
 
 /**
  * Rows in a run: enough to tell a spread, and some minutes of a fast log: a shake seen at slow sampling swings as slowly
  * as its alias.
  */
 const rowsOfRun = (interval: number): number => Math.max(12, Math.min(256, Math.round(300_000 / interval)));
+
+/** Whole runs before a row of which the calmest tells the noise: an object or a spike may spread one. Own choice. */
+const runsBefore = 3;
 
 /** Measures how rough each run of a log is. */
 export function roughness(view: View, depth: Float64Array): Roughness {
@@ -54,6 +72,7 @@ export function roughness(view: View, depth: Float64Array): Roughness {
   return {
     runs: runs.map((r) => ({ ...r, cutOff: atTop(r.from, r.to + 1) >= leastCutOff * (r.to + 1 - r.from) })),
     usual,
+    calmestShare: Array.from({ length: runsBefore }, (_, k) => spreadQuantile(1 - 0.5 ** (1 / (k + 1)), size)),
   };
 }
 
@@ -141,17 +160,14 @@ export function roughFactor({ runs, usual }: Roughness, rows: number, sampleNois
   return factor;
 }
 
-/** Whole runs before a row of which the calmest tells the noise: an object or a spike may spread one. Own choice. */
-const runsBefore = 3;
-
 /**
- * Noise that a growth must stand clear of: that of the samples before it. What spreads them from its beginning on, as
+ * Noise that a growth must stand clear of: that of the samples before it, which the calmest of few runs shows too small. What spreads them from its beginning on, as
  * smoke that dithers does, is part of it.
  *
  * @param row place at which a growth begins
  * @returns spread of single samples, share of clean air; undefined where too little of the log lies before
  */
-export function noiseBefore({ runs }: Roughness, row: number): number | undefined {
+export function noiseBefore({ runs, calmestShare }: Roughness, row: number): number | undefined {
   const size = runs[0] === undefined ? 0 : runs[0].to - runs[0].from + 1;
   if (size === 0) return undefined;
   let calmest: number | undefined;
@@ -159,7 +175,7 @@ export function noiseBefore({ runs }: Roughness, row: number): number | undefine
   for (let k = Math.max(0, last - runsBefore); k < last; k++) {
     calmest = Math.min(calmest ?? Number.POSITIVE_INFINITY, (runs[k] as Run).spread);
   }
-  return calmest;
+  return calmest && calmest / (calmestShare[Math.min(last, runsBefore) - 1] as number);
 }
 
 /** The run in which a row lies, and those beside it; none beyond the last. */

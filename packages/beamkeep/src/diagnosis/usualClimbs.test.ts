@@ -53,6 +53,15 @@ describe('usualClimbs', () => {
     const once = (t: number) => left([8, 9, 10, 11, 12].reduce((sum, h) => sum + puff(t, at(3, h), 0.6), 0));
     expect(pictured(recordOf(once, sampled)).usualClimbs.size).toBe(0);
   });
+  it.each([
+    ['knows a growth by its like that fall short of 3 %', 0.2, 1],
+    ['lets only smaller growths vouch for none', 0.12, 0],
+  ])('%s', (_, dB, usual) => {
+    const small = (t: number) => [1, 2, 3, 4].reduce((sum, d) => sum + puff(t, at(d, 9 + d / 4), dB), 0);
+    const { climbs, usualClimbs } = pictured(recordOf((t) => left(small(t) + puff(t, at(5, 9.6), 0.27)), sampled));
+    expect(climbs).toHaveLength(1);
+    expect(usualClimbs.size).toBe(usual);
+  });
   it('lets no end of a spell of light vouch for a growth', () => {
     // The sun adds a fifth for an hour of each morning: when it goes, the level falls as if smoke had come.
     const sunny = (t: number) => {

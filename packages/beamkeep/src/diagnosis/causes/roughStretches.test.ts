@@ -24,6 +24,20 @@ describe('roughStretches', () => {
     for (const seed of [1, 2, 3, 4])
       expect(roughStretches(pictured(recordOf(() => 1, { ...fast, noise: 0.008, seed })))).toEqual([]);
   });
+  it('finds none in the noise of a month, among whose many runs some are rough by chance', () => {
+    let rough = 0;
+    for (let seed = 1; seed <= 12; seed++) {
+      const picture = pictured(recordOf(() => 1, { days: 30, noise: 0.006, seed }));
+      rough += picture.rough.runs.filter((run) => run.spread > 2 * picture.rough.usual).length;
+      expect(roughStretches(picture)).toEqual([]);
+    }
+    expect(rough).toBeGreaterThan(100);
+  });
+  it('finds the same noise grown by half for six hours', () => {
+    const grown = (t: number): number => (t > at(9) && t < at(9, 6) ? 0.012 * normalOf(Math.floor(t / minute), 3) : 0);
+    const [one] = roughStretches(pictured(recordOf((t) => 1 + grown(t), { days: 30, noise: 0.006 })));
+    expect(one && Math.abs(one.start - at(9)) < 90 * minute && Math.abs(one.end - at(9, 6)) < 90 * minute).toBe(true);
+  });
   it('finds none in a slow growth', () => {
     const grown = (t: number) => 1 - 0.2 * Math.min(1, Math.max(0, (t - monday) / minute - 3) / 4) ** 2;
     expect(stated(diagnosed(recordOf(grown, { ...fast, noise: 0.004 })), 'vibration')).toEqual([]);

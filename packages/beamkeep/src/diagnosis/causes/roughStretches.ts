@@ -1,7 +1,7 @@
 import { hour } from '../../columns/index.js';
-import { chiSquareProbability, chiSquareQuantile, median, quantile } from '../../statistics/index.js';
+import { chiSquareProbability, median, quantile } from '../../statistics/index.js';
 import type { Picture } from '../picture.js';
-import { isTwoSided, type Roughness, type Run } from '../roughness.js';
+import { freedomOf, isTwoSided, type Roughness, type Run, spreadQuantile } from '../roughness.js';
 import { leaning, shaken, spreadShape } from './spreadShape.js';
 
 /** A stretch in which the samples spread more, up and down alike. */
@@ -223,28 +223,20 @@ function findRoughStretches(picture: Picture): RoughStretch[] {
 }
 
 /** How many stretches as rough as those that count may come of noise alone in a log. Own choice. */
-const byChance = 0.01;
-
-/**
- * Values that count as one in a sum of squares of second differences: those of independent values overlap, and correlate by
- * -2/3 with the next and by 1/6 with the one after (variance of such a sum: Bartlett's formula, from memory).
- */
-const overlapping = 1 + 2 * ((2 / 3) ** 2 + (1 / 6) ** 2);
+const byChance = 0.001;
 
 /** Whether some runs, and those between, spread more than the roughest of so many runs of one noise do by chance. */
 function isBeyondChance({ runs, usual }: Roughness, own: readonly number[]): boolean {
   const between = runs.slice(own[0], (own.at(-1) ?? 0) + 1);
-  const freedom = ({ from, to }: Run): number => Math.max(1, (to - from - 1) / overlapping);
   const [first] = between;
   if (first === undefined) return false;
-  // The usual spread is the quarter that most runs of one noise pass.
-  const variance = (usual ** 2 * freedom(first)) / chiSquareQuantile(0.25, freedom(first));
-  let [squares, all] = [0, 0];
-  for (const run of between) {
-    squares += (freedom(run) * run.spread ** 2) / variance;
-    all += freedom(run);
-  }
-  return (1 - chiSquareProbability(squares, all)) * runs.length < byChance;
+  const rows = first.to + 1 - first.from;
+  const freedom = freedomOf(rows);
+  // The usual spread is one that three of four runs of one noise pass.
+  const noise = usual / spreadQuantile(0.25, rows);
+  let squares = 0;
+  for (const { spread } of between) squares += freedom * (spread / noise) ** 2;
+  return (1 - chiSquareProbability(squares, freedom * between.length)) * runs.length < byChance;
 }
 
 /** Half the range of values over their standard deviation. */
