@@ -15,7 +15,17 @@ export interface HeldRun {
   readonly usual: number;
 }
 
-/** Runs of one value, longer than this beam's noise and scale could give by chance. */
+/**
+ * Share of the samples equal to the one before, and share of the log that several runs of one value make, from which a scale
+ * is so coarse that it holds values by itself. Own choice.
+ */
+const coarse = 0.8;
+const mostHeld = 0.5;
+
+/**
+ * Runs of one value, longer than this beam's noise and scale could give by chance; none where the scale is so coarse that
+ * steady light is held as well.
+ */
 export function heldRuns(view: View): HeldRun[] {
   const { time, until, level, low, high, count } = view.trace;
   const n = level.length;
@@ -38,10 +48,13 @@ export function heldRuns(view: View): HeldRun[] {
   }
   if (long.length === 0) return [];
   const rising = lengths.subarray(0, runs).sort();
-  return long.flatMap((run) => {
+  const held = long.flatMap((run) => {
     // The longest runs of other values show what the scale holds by itself.
     const shorter = rowAt(rising, run.samples);
     const usual = shorter === 0 ? 1 : (rising[Math.max(0, shorter - 5)] as number);
     return run.samples < 3 * usual ? [] : [{ ...run, usual }];
   });
+  const pairs = held.reduce((sum, { from, to }) => sum + to - from, 0);
+  const isCoarse = n - runs - pairs > coarse * (n - 1 - pairs) || (held.length > 1 && pairs > mostHeld * n);
+  return isCoarse ? [] : held;
 }
