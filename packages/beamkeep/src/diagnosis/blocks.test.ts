@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { at, recordOf, rise, viewed } from '../../../../tests/diagnosis/kit.js';
+import { at, diagnosed, recordOf, rise, stated, theOne, viewed } from '../../../../tests/diagnosis/kit.js';
 import { typical } from '../../../../tests/diagnosis/typical.js';
 import { minute } from '../columns/index.js';
 import { findBlocks } from './blocks.js';
@@ -24,10 +24,18 @@ describe('findBlocks', () => {
       ),
       { seed: 1, numRuns: 30 },
     ));
-  it('finds a deep one that stands for a fortnight, not a shallow one', () => {
-    const standing = (lost: number) => blocksOf((t) => (t > at(2, 10) && t < at(16, 10) ? 1 - lost : 1));
-    expect(standing(0.7)).toHaveLength(1);
-    expect(standing(0.2)).toEqual([]);
+  it('finds one that stands over a long weekend; for a fortnight, only one that takes nearly all', () => {
+    const standing = (days: number, lost: number) => blocksOf((t) => (t > at(2) && t < at(2 + days) ? 1 - lost : 1));
+    expect(standing(3, 0.2)).toHaveLength(1);
+    expect(standing(14, 0.8)).toHaveLength(1);
+    expect(standing(14, 0.6)).toEqual([]);
+    expect(standing(4, 0.2)).toEqual([]);
+  });
+  it('leaves what stands for longer to be told as knocked and put right', () => {
+    const knocked = recordOf((t) => (t > at(3, 10) && t < at(12, 15) ? 0.5 : 1), { days: 20 });
+    expect(stated(diagnosed(knocked), 'obstruction')).toEqual([]);
+    const step = theOne(diagnosed(knocked), 'misalignment-step');
+    expect([step.start, step.end, step.ongoing]).toEqual([at(3, 10) + 5 * minute, at(12, 15), false]);
   });
   it.each([
     ['that never came back', (t: number) => (t > at(5) ? 0.5 : 1)],

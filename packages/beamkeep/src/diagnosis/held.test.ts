@@ -27,5 +27,13 @@ describe('heldRuns', () => {
     const coarse = recordOf((t) => 0.85 + 0.03 * Math.cos((hourOf(t) / 3) * Math.PI), { days: 4, quantum: 0.1 });
     expect(heldRuns(viewed(coarse))).toEqual([]);
   });
+  it('are none on a scale of 1 %, on which steady light that drifts a little rests for days', () => {
+    const resting = recordOf((t) => 1 + 0.004 * Math.sin((t - at(0)) / (at(3) - at(0))), {
+      days: 30,
+      quantum: 0.01,
+      noise: 0.0004,
+    });
+    expect(heldRuns(viewed(resting))).toEqual([]);
+  });
   it('are none of fewer samples than tell', () => expect(heldRuns(holding(at(1), at(1, 2)))).toEqual([]));
 });
