@@ -35,7 +35,7 @@ describe('findBlocks', () => {
     const knocked = recordOf((t) => (t > at(3, 10) && t < at(12, 15) ? 0.5 : 1), { days: 20 });
     expect(stated(diagnosed(knocked), 'obstruction')).toEqual([]);
     const step = theOne(diagnosed(knocked), 'misalignment-step');
-    expect([step.start, step.end, step.ongoing]).toEqual([at(3, 10) + 5 * minute, at(12, 15), false]);
+    expect([step.start, step.end, step.ongoing]).toEqual([at(3, 10) + 5 * minute, at(12, 15) - 5 * minute, false]);
   });
   it.each([
     ['that never came back', (t: number) => (t > at(5) ? 0.5 : 1)],
