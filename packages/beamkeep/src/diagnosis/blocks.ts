@@ -25,7 +25,10 @@ interface Edge {
 const handful = 3;
 /** Least share of the light that an object of hours takes; less could be mist or dust. */
 const leastShare = 0.12;
-/** Longest an object stands: over a long weekend, or weeks where it takes nearly all; what else stands so long was knocked. Common practice, no source. */
+/**
+ * Longest an object stands: over a long weekend, or weeks where it takes nearly all; what else stands so long was knocked.
+ * Common practice, no source.
+ */
 const longest = 3.5 * day;
 const longestDeep = 30 * day;
 const deep = 0.75;

@@ -15,14 +15,14 @@ import type { View } from './view.js';
 const pace = slowestSmoke.value;
 const leastGrowth = smokeGrowth.value / 100;
 
-/** Share of what a climb must reach from which a growth is told apart as a lesser one: it may be of one kind with a climb. Own choice. */
+/** Share of what a climb must reach from which a growth is a lesser one: it may be of one kind with a climb. Own choice. */
 const lesserShare = 0.45;
 
 /** The growths of a beam. */
 export interface Climbs {
   /** Those to 3 % or more, clearly beyond the noise. */
   readonly climbs: readonly Climb[];
-  /** Those that fall short of that by less than half: no smoke by themselves, but like what is. */
+  /** Those that fall short of that by half or so: no smoke by themselves, but like what is. */
   readonly lesser: readonly Climb[];
 }
 

@@ -161,8 +161,8 @@ export function roughFactor({ runs, usual }: Roughness, rows: number, sampleNois
 }
 
 /**
- * Noise that a growth must stand clear of: that of the samples before it, which the calmest of few runs shows too small. What spreads them from its beginning on, as
- * smoke that dithers does, is part of it.
+ * Noise that a growth must stand clear of: that of the samples before it, which the calmest of few runs shows too small.
+ * What spreads them from its beginning on, as smoke that dithers does, is part of it.
  *
  * @param row place at which a growth begins
  * @returns spread of single samples, share of clean air; undefined where too little of the log lies before

@@ -211,7 +211,7 @@ function lineAt(values: Float64Array, place: number): number {
   return sum / n + (spread > 0 ? (slope / spread) * (place - middle) : 0);
 }
 
-/** Rows on either side of a step through which lines are laid, and share of it by which those must miss each other. Own choice. */
+/** Rows on either side of a step through which lines are laid, and share of it by which they must miss. Own choice. */
 const lineRows = 10;
 const leastAtOnce = 0.6;
 
