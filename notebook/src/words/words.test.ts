@@ -21,9 +21,9 @@ describe('words', () => {
     ]);
   });
 
-  it('a sentence of the library stands in the marks of print; dates and compounds keep their hyphens', () =>
-    expect(typeset('The logger\'s "b1" reads -3 % (-0.5 dB), end-to-end, since 2027-01-09.')).toBe(
-      'The logger’s “b1” reads −3 % (−0.5 dB), end-to-end, since 2027-01-09.',
+  it('a sentence of the library stands in the marks of print; dates and compounds keep their hyphens, numbers their units', () =>
+    expect(typeset('The logger\'s "b1" reads -3 % (-0.5 dB), end-to-end, for 3 days since 2027-01-09, 2 dBm.')).toBe(
+      'The logger’s “b1” reads −3\u00a0% (−0.5\u00a0dB), end-to-end, for 3\u00a0days since 2027-01-09, 2 dBm.',
     ));
 
   it('the dates of a sentence are written as the reader writes them, clocks and figures left', () => {
