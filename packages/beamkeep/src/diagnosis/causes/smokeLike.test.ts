@@ -208,6 +208,16 @@ describe('smoke-like', () => {
     expect(found).toHaveLength(2);
     expect((found[0]?.end ?? 0) - (found[0]?.start ?? 0)).toBeLessThanOrEqual(6 * hour);
   });
+  it.each([
+    ['begins afresh', 1.3, [8, 12]],
+    ['is one of them where it is not to be acted upon', 0.5, [8]],
+  ])('after a pause, what comes and goes as others did %s', (_, most, starts) => {
+    const brief = (t: number, h: number, dB: number) =>
+      dB * rise(t, at(3, h), at(3, h + 0.15)) * (1 - rise(t, at(3, h + 0.2), at(3, h + 0.35)));
+    const loss = (t: number) => [8, 8.8, 9.6].reduce((sum, h) => sum + brief(t, h, 0.4), brief(t, 12, most));
+    const found = stated(diagnosed(recordOf((t) => left(loss(t)), { days: 6, intervalSeconds: 60 })), 'smoke-like');
+    expect(found.map(({ start }) => Math.round((start - at(3)) / hour))).toEqual(starts);
+  });
   it('a fire that hangs among growths that come and go is an episode of its own', () => {
     const puff = (t: number, h: number) =>
       0.6 * rise(t, at(3, h), at(3, h + 0.1)) * (1 - rise(t, at(3, h + 0.15), at(3, h + 0.25)));

@@ -7,6 +7,7 @@ import { climbIn, climbsIn, unusualClimbs } from '../climbsWithin.js';
 import { isOwnEdge } from '../edges.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
+import type { View } from '../view.js';
 import { evidence, logistic, percent, spell } from '../wording.js';
 import { ditherings } from './dithering.js';
 import { dipsAtHours, smokeLikelihood } from './smokeSigns.js';
@@ -26,7 +27,7 @@ export const smokeLike: Cause = {
   settles: 'Someone who was there, the fire log, a camera. Until then it counts as smoke.',
   claims: (picture) => {
     const dipsAtHour = dipsAtHours(picture);
-    return episodes(picture.view.trace.time, fires(picture), [...growths(picture), ...hanging(picture)]).map((s) =>
+    return episodes(picture.view, fires(picture), [...growths(picture), ...hanging(picture)]).map((s) =>
       claim(picture, s, dipsAtHour(s.start, s.end)),
     );
   },
@@ -232,10 +233,12 @@ const pauseOfGrowth = hour;
  * Suspects joined into episodes. Growths join only what touches or nearly so, so that no smoke is lost in a longer
  * story; signals that merely come and go about the threshold make one episode each few hours.
  */
-function episodes(time: Float64Array, fires: readonly Suspect[], growths: readonly Suspect[]): Suspect[] {
+function episodes(view: View, fires: readonly Suspect[], growths: readonly Suspect[]): Suspect[] {
+  const { time } = view.trace;
   const grown = flutter(
     joined(growths, (pause, length) => pause <= Math.min(pauseOfGrowth, length / 2)),
     fires,
+    actsFrom(view),
   );
   for (const g of grown) {
     for (const f of fires) {
@@ -259,11 +262,16 @@ function episodes(time: Float64Array, fires: readonly Suspect[], growths: readon
 /** So many growths within so long come and go [ms]: one episode, to be looked into once. Own choice. */
 const comeAndGo = 4;
 const fluttering = 6 * hour;
+/** Pause after which a growth that is to be acted upon is no part of what came and went before [ms]. Own choice. */
+const afreshAfter = 2 * hour;
 /** Longest growth that comes and goes [ms]: one that hangs for longer is an episode of its own. Own choice. */
 const longestBrief = hour / 2;
 
-/** Joins brief growths that come and go within some hours; one that hangs and a fire signal among them stand apart. */
-function flutter(grown: readonly Suspect[], fires: readonly Suspect[]): Suspect[] {
+/**
+ * Joins brief growths that come and go within some hours; one that hangs and a fire signal among them stand apart, and one
+ * after a pause that is to be acted upon begins afresh.
+ */
+function flutter(grown: readonly Suspect[], fires: readonly Suspect[], acts: number): Suspect[] {
   const brief = (s: Suspect): boolean =>
     s.end - s.start <= longestBrief && !fires.some((f) => f.start <= s.end && f.end >= s.start);
   const all: Suspect[] = [];
@@ -272,7 +280,7 @@ function flutter(grown: readonly Suspect[], fires: readonly Suspect[]): Suspect[
     let next = k + 1;
     while (next < grown.length && (grown[next] as Suspect).end - first.start <= fluttering) next++;
     if (next - k >= comeAndGo) {
-      for (const run of briefTogether(grown.slice(k, next), brief)) {
+      for (const run of briefTogether(grown.slice(k, next), brief, acts)) {
         const own = run.length === 1 ? run : run.map((s) => ({ ...s, again: false }));
         all.push(...joined(own, () => true));
       }
@@ -286,14 +294,15 @@ function flutter(grown: readonly Suspect[], fires: readonly Suspect[]): Suspect[
 }
 
 /** Growths in order, parted on either side of each that is not brief. */
-function briefTogether(growths: readonly Suspect[], brief: (s: Suspect) => boolean): Suspect[][] {
+function briefTogether(growths: readonly Suspect[], brief: (s: Suspect) => boolean, acts: number): Suspect[][] {
   const runs: Suspect[][] = [];
-  let before = false;
+  let before = Number.NEGATIVE_INFINITY;
   for (const s of growths) {
     const isBrief = brief(s);
-    if (before && isBrief) runs.at(-1)?.push(s);
+    const afresh = s.lost >= acts && s.start - before > afreshAfter;
+    if (before > Number.NEGATIVE_INFINITY && isBrief && !afresh) runs.at(-1)?.push(s);
     else runs.push([s]);
-    before = isBrief;
+    before = isBrief ? s.end : Number.NEGATIVE_INFINITY;
   }
   return runs;
 }
@@ -337,10 +346,13 @@ function joined(
   return all;
 }
 
+/** Loss from which growth is to be acted upon, share of clean air. */
+const actsFrom = ({ beam }: View): number => (smokeActShare.value * beam.alarmThreshold) / 100;
+
 function claim(picture: Picture, s: Suspect, dipsAtThatHour: number): Claim {
   const { view } = picture;
   const open = s.end >= view.to - 0.5 * view.interval;
-  const act = open || s.fire || s.lost * 100 >= smokeActShare.value * view.beam.alarmThreshold;
+  const act = open || s.fire || s.lost >= actsFrom(view);
   // What set the signal off is all that is lost, whatever of it had been lost before this growth.
   const most = s.fire ? Math.max(s.lost, lossBetween(picture, s.start, s.end)) : s.lost;
   return {
