@@ -1,7 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { at, chanceOf, dayOf, hourOf, left, pictured, recordOf } from '../../../../tests/diagnosis/kit.js';
 import { heatOfDay, lobe } from '../../../../tests/diagnosis/typical.js';
-import { dayShift, fadesByDay, staysByDay } from './lasting.js';
+import { hour, minute } from '../columns/index.js';
+import { dayShift, fadesByDay, jumpsAsItStands, staysByDay } from './lasting.js';
 
 /** A loss of each hour over some days [dB]. */
 const hourly = (days: number, loss: (hour: number) => number): Float64Array =>
@@ -113,5 +115,41 @@ describe('lastingSteps', () => {
     const picture = pictured(stuck);
     expect(picture.held).toHaveLength(1);
     expect(picture.parts.steps).toEqual([]);
+  });
+});
+
+describe('jumpsAsItStands', () => {
+  const rows = 60;
+  const time = Float64Array.from({ length: rows }, (_, i) => at(0) + i * 15 * minute);
+  const clear = new Uint8Array(rows);
+  /** Loss of a beam that sways, with a knock before row 30 [dB]. */
+  const swayed = (phase: number, knock: number, instants = time) =>
+    instants.map((t, i) => 0.4 * Math.sin((2 * Math.PI * (t - at(0))) / (24 * hour) + phase) + (i < 30 ? 0 : knock));
+
+  it('law: holds for a knock under any sway, and not for one of three times its size, or of the other sign', () =>
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 2 * Math.PI, noNaN: true }),
+        fc.double({ min: 0.15, max: 2, noNaN: true }),
+        fc.boolean(),
+        (phase, size, gained) => {
+          const loss = gained ? -size : size;
+          const jumps = (told: number) =>
+            jumpsAsItStands(time, swayed(phase, loss), clear, { row: 30, loss: told }, hour);
+          expect([jumps(loss), jumps(3 * loss), jumps(-loss)]).toEqual([true, false, false]);
+        },
+      ),
+      { seed: 1, numRuns: 50 },
+    ));
+  it('knows nothing of what fell within a gap, or at an end of the log', () => {
+    const apart = time.map((t, i) => (i < 30 ? t : t + 5 * hour));
+    expect(jumpsAsItStands(apart, swayed(0, 0, apart), clear, { row: 30, loss: 0.3 }, hour)).toBe(true);
+    expect(jumpsAsItStands(time, swayed(0, 0), clear, { row: 5, loss: 0.3 }, hour)).toBe(true);
+  });
+  it('looks past rows that are hidden', () => {
+    const hidden = Uint8Array.from(clear, (_, i) => (i >= 28 && i < 32 ? 1 : 0));
+    const loss = swayed(1, 0.3).map((v, i) => (hidden[i] === 1 ? 10 : v));
+    expect(jumpsAsItStands(time, loss, hidden, { row: 30, loss: 0.3 }, 2 * hour)).toBe(true);
+    expect(jumpsAsItStands(time, loss, clear, { row: 30, loss: 0.3 }, 2 * hour)).toBe(false);
   });
 });

@@ -1,7 +1,7 @@
 import { day } from '../columns/index.js';
 import { median, quantile } from '../statistics/index.js';
 import { type Cells, cellAt } from './cells.js';
-import { type Step, sharpChange } from './steps.js';
+import { lineAt, type Step, sharpChange } from './steps.js';
 
 /*
  * Steps that show from one day to the next. A change that stays moves every hour of the day against the same hour of
@@ -170,6 +170,38 @@ export function lastingSteps(searched: Searched, least: number): Step[] {
     }
   }
   return steps.sort((a, b) => a.row - b.row);
+}
+
+/** Rows on either side of a step through which lines are laid, and share of it by which they must miss. Own choice. */
+const lineRows = 10;
+const leastAtOnce = 0.6;
+
+/**
+ * Whether a step shows in the loss as it stands: a cycle that is fitted badly can make one when it is taken off, but what
+ * changes at once jumps with the cycle as without. Nothing is known of what fell within a gap.
+ *
+ * @param time instants of the rows [ms]
+ * @param loss loss of the rows, nothing taken off [dB]
+ * @param hidden rows that tell nothing (1)
+ * @param longest longest time between two rows that are no gap [ms]
+ */
+export function jumpsAsItStands(
+  time: Float64Array,
+  loss: Float64Array,
+  hidden: Uint8Array,
+  step: Step,
+  longest: number,
+): boolean {
+  const rows = openRows(hidden, step.row, step.row);
+  const border = rows.findIndex((row) => row >= step.row);
+  const after = rows.length - border;
+  const pause = (time[rows[border] as number] as number) - (time[rows[border - 1] as number] as number);
+  if (border < lineRows || after < lineRows || pause > longest) return true;
+  const values = valuesAt(loss, rows);
+  const apart =
+    lineAt(values.subarray(border, border + lineRows), -0.5) -
+    lineAt(values.subarray(border - lineRows, border), lineRows - 0.5);
+  return apart * Math.sign(step.loss) >= leastAtOnce * Math.abs(step.loss);
 }
 
 /** Pairs of neighbouring cells, gaps left out, about which two cells differ from two by `least`, more than about any beside. */

@@ -10,14 +10,14 @@ import { bounds, clearEvents, depths, type Excursion, excursionAbout, findExcurs
 import { families } from './families.js';
 import { heatOf, movedByHeat } from './heat.js';
 import { heldRuns } from './held.js';
-import { dayShift, fadesByDay, lastingSteps } from './lasting.js';
+import { dayShift, fadesByDay, jumpsAsItStands, lastingSteps } from './lasting.js';
 import { localDays } from './localDays.js';
 import { courseNoise } from './noise.js';
 import type { Picture } from './picture.js';
 import { noiseBefore, roughFactor, roughness } from './roughness.js';
 import { sortExcursions } from './sorting.js';
 import { isStep } from './stepOrGrowth.js';
-import { jumpsAsItStands, type Step } from './steps.js';
+import type { Step } from './steps.js';
 import {
   between,
   bridge,

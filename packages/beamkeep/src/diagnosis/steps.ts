@@ -198,7 +198,7 @@ function grew(y: Float64Array, border: number, before: number, after: number): b
 const linesApart = 0.5;
 
 /** Value at a place of the least-squares line through evenly spaced values. */
-function lineAt(values: Float64Array, place: number): number {
+export function lineAt(values: Float64Array, place: number): number {
   const n = values.length;
   const middle = (n - 1) / 2;
   let sum = 0;
@@ -209,40 +209,6 @@ function lineAt(values: Float64Array, place: number): number {
   }
   const spread = (n * (n * n - 1)) / 12;
   return sum / n + (spread > 0 ? (slope / spread) * (place - middle) : 0);
-}
-
-/** Rows on either side of a step through which lines are laid, and share of it by which they must miss. Own choice. */
-const lineRows = 10;
-const leastAtOnce = 0.6;
-
-/**
- * Whether a step shows in the loss as it stands: a cycle that is fitted badly can make one when it is taken off, but what
- * changes at once jumps with the cycle as without. Nothing is known of what fell within a gap.
- *
- * @param time instants of the rows [ms]
- * @param loss loss of the rows, nothing taken off [dB]
- * @param hidden rows that tell nothing (1)
- * @param longest longest time between two rows that are no gap [ms]
- */
-export function jumpsAsItStands(
-  time: Float64Array,
-  loss: Float64Array,
-  hidden: Uint8Array,
-  step: Step,
-  longest: number,
-): boolean {
-  const open = (from: number, by: number): number[] => {
-    const rows: number[] = [];
-    for (let i = from; i >= 0 && i < time.length && rows.length < lineRows; i += by) if (hidden[i] === 0) rows.push(i);
-    return rows;
-  };
-  const before = open(step.row - 1, -1).reverse();
-  const after = open(step.row, 1);
-  const gap = (time[after[0] ?? 0] as number) - (time[before.at(-1) ?? 0] as number);
-  if (before.length < lineRows || after.length < lineRows || gap > longest) return true;
-  const at = (rows: readonly number[]): Float64Array => Float64Array.from(rows, (i) => loss[i] as number);
-  const apart = lineAt(at(after), -0.5) - lineAt(at(before), lineRows - 0.5);
-  return apart * Math.sign(step.loss) >= leastAtOnce * Math.abs(step.loss);
 }
 
 /** Spread of the median of normal values over that of their mean: the root of pi / 2. */
