@@ -132,7 +132,7 @@ describe('a judged proof', () => {
     );
     const sixth = cell.locator('.step').nth(5);
     await expect(sixth.locator('.severity').textContent()).resolves.toBe('FAIL');
-    await expect(sixth.textContent()).resolves.toMatch(/It took 3\.5 s to cover the beam/);
+    await expect(sixth.textContent()).resolves.toMatch(/It took 3\.5\ss to cover the beam/);
     await expect(cell.locator('.step').first().textContent()).resolves.toMatch(/at11:50:40 to 11:51:21took19 %/);
     await plotsDrawn(page);
     const plot = cell.locator('.plot');

@@ -35,16 +35,6 @@ describe('contamination', () => {
   it.each(['misalignment-drift', 'condensation'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'contamination')).toEqual([]),
   );
-  it('is not stated of what is lost within a week, unless it came back at once', () => {
-    const within = (days: number, back: number) =>
-      stated(
-        diagnosed(recordOf((t) => (t > at(back) ? 1 : left((0.3 * (t - at(0))) / (at(days) - at(0)))), { days })),
-        'contamination',
-      );
-    expect(within(5, 5)).toEqual([]);
-    expect(within(9, 9)).toHaveLength(1);
-    expect(within(12, 6)).toHaveLength(1);
-  });
   it('is not stated of a healthy beam, nor of a season that warms the roof', () => {
     expect(stated(diagnosed(healthy()), 'contamination')).toEqual([]);
     const warmth = (t: number) =>

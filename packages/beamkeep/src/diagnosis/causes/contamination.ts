@@ -17,17 +17,13 @@ export const contamination: Cause = {
   claims: (picture) => slowStretches(picture).flatMap((s) => claim(picture, s)),
 };
 
-/**
- * Shortest stretch in which a loss is taken for dirt [ms]: what is lost within a week is another thing, unless it came back at
- * once, as by cleaning. Common practice, no source.
- */
-const shortest = 7 * day;
-const shortestCleaned = 2 * day;
+/** Shortest stretch in which a loss is taken for dirt [ms]: what goes within two days is another thing. Common practice, no source. */
+const shortest = 2 * day;
 
 function claim(picture: Picture, s: SlowStretch): Claim[] {
   const ratio = s.gainedShare / picture.slowLimit;
   const sure = s.gained / Math.max(s.noise, 1e-4);
-  if (ratio < 0.7 || s.steadiness < 0.25 || s.end - s.start < (s.restored ? shortestCleaned : shortest)) return [];
+  if (ratio < 0.7 || s.steadiness < 0.25 || s.end - s.start < shortest) return [];
   const drift = driftEvidence(picture, s);
   const grown = logistic(9 * (ratio - 0.95)) * logistic(1.5 * (sure - 3.5)) * logistic(8 * (s.steadiness - 0.35));
   const confidence = Math.min(0.97, grown) * (1 - drift);

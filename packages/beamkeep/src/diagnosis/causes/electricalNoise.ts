@@ -9,7 +9,7 @@ import { type RoughStretch, shakingOrNoise } from './roughStretches.js';
  * What moves in the heat moves in the wind, too: share of the daily swing within which samples may spread for that, and how
  * many times the usual more they must spread there, to be noise as often as not. Own choice.
  */
-const wind = { ofSway: 0.25, times: 2 };
+const wind = { ofSway: 0.25, times: 3 };
 
 /** How many times the usual a rough stretch spreads, over what wind on a moving beam may explain. */
 const overWind = (picture: Picture, r: RoughStretch): number =>
