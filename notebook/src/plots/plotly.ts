@@ -56,12 +56,23 @@ async function warmed(library: Plotly): Promise<void> {
     textposition: ['inside', 'outside'],
     marker: { pattern: { shape: '/' } },
   } as unknown as Data;
+  const map = {
+    type: 'heatmap',
+    x,
+    y: [1, 2],
+    z: [
+      [1, 2],
+      [2, 1],
+    ],
+    colorbar: { title: { text: 'a', side: 'right' } },
+  } as Data;
   const marks: Data = { x, y: [1, 2], mode: 'lines+markers', error_y: { type: 'data', array: [1, 1] } };
   const figures: Figure[] = [
     { data: [], layout },
     { data: [line], layout },
     { data: [line, bar], layout: { ...layout, xaxis: { type: 'date' } } },
     { data: [line, marks], layout: { ...layout, showlegend: true } },
+    { data: [map], layout },
     {
       data: [line],
       layout: { ...layout, shapes: [{ type: 'line', x0: x[0], x1: x[1], y0: 1, y1: 2 }], annotations: [{ text: 'a' }] },
