@@ -22,7 +22,7 @@ const lesserShare = 0.45;
 export interface Climbs {
   /** Those to 3 % or more, clearly beyond the noise. */
   readonly climbs: readonly Climb[];
-  /** Those that fall short of that by half or so: no smoke by themselves, but like what is. */
+  /** Those that fall short of that by half or so, or are not held: no smoke by themselves, but like what is. */
   readonly lesser: readonly Climb[];
 }
 
@@ -42,8 +42,13 @@ export function findClimbs(view: View, left: Float64Array, noiseAt: (row: number
   const climbs: Climb[] = [];
   const lesser: Climb[] = [];
   for (const { from, to } of growths(time, smooth)) {
-    const climb = measure(view, smooth, left, from, to, noiseAt);
-    if (climb !== undefined) (climb.lost >= leastOf(view, noiseAt(from)) ? climbs : lesser).push(climb);
+    const climb = measure(view, smooth, left, from, to);
+    const times = climb.lost / leastOf(view, noiseAt(from));
+    if (times < lesserShare) continue;
+    const held =
+      climb.rows >= overRows ? heldSamples : samplesHeld(view, left, climb, (smooth[from] as number) + climb.rise / 2);
+    if (times >= 1 && held >= heldSamples) climbs.push(climb);
+    else if (held >= (times >= 1 ? briefSamples : heldSamples)) lesser.push(climb);
   }
   return { climbs: withoutSwings(time, climbs), lesser };
 }
@@ -124,42 +129,33 @@ function withoutSwings(time: Float64Array, climbs: readonly Climb[]): Climb[] {
 const leastOf = ({ quantum }: View, noise: number): number =>
   Math.max(leastGrowth, 3.5 * quantum, smokeClear.value * noise);
 
-function measure(
-  view: View,
-  smooth: Float64Array,
-  left: Float64Array,
-  from: number,
-  to: number,
-  noiseAt: (row: number) => number,
-): Climb | undefined {
+function measure(view: View, smooth: Float64Array, left: Float64Array, from: number, to: number): Climb {
   const { time, until, level } = view.trace;
   const rise = (smooth[to] as number) - (smooth[from] as number);
   const before = (level[to] as number) * 10 ** ((left[to] as number) / 10);
   const lost = before * (10 ** (-(smooth[from] as number) / 10) - 10 ** (-(smooth[to] as number) / 10));
-  if (lost < lesserShare * leastOf(view, noiseAt(from))) return undefined;
   let low = from;
   while (low < to && (smooth[low + 1] as number) - (smooth[from] as number) < 0.1 * rise) low++;
   let high = low + 1;
   while (high < to && (smooth[high] as number) - (smooth[from] as number) < 0.9 * rise) high++;
   const took = (time[high] as number) - (until[low] as number);
-  const cleared = clearedFrom(time, smooth, to, rise);
-  if (high - low < overRows && !isHeld(view, left, from, cleared, (smooth[from] as number) + rise / 2))
-    return undefined;
-  return { from, to, rise, lost, time: took, rows: high - low, cleared };
+  return { from, to, rise, lost, time: took, rows: high - low, cleared: clearedFrom(time, smooth, to, rise) };
 }
 
 /** Rows from which a growth is one by its course alone, after the smoke rule; a shorter one must be held. */
 export const overRows = smokeSamples.value;
 /** Samples past half of the growth from which it is held: what fewer hold may be a spike. Own choice. */
 export const heldSamples = 4;
+/** And from which one that is not held is a puff like others, rather than a wild sample. Own choice. */
+const briefSamples = 2;
 
-function isHeld({ trace: { count } }: View, left: Float64Array, from: number, cleared: number, half: number): boolean {
+/** Samples past half of a growth, up to the time when it has cleared; some of noise may lie between. */
+function samplesHeld({ trace: { count } }: View, left: Float64Array, { from, cleared }: Climb, half: number): number {
   let held = 0;
-  // Some samples of noise may lie between.
   for (let i = from; i < Math.min(left.length, cleared + 2) && held < heldSamples; i++) {
     if ((left[i] as number) > half) held += count[i] as number;
   }
-  return held >= heldSamples;
+  return held;
 }
 
 /** Longest that a growth is followed to its clearing [ms]: what stays longer has not cleared. Own choice. */

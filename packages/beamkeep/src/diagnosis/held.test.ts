@@ -35,5 +35,18 @@ describe('heldRuns', () => {
     });
     expect(heldRuns(viewed(resting))).toEqual([]);
   });
+  it('are told on a fine scale though several make most of the log, and not on a scale of 1 %', () => {
+    const stuck = (quantum: number) => {
+      const record = recordOf((t) => 1 + 0.02 * Math.sin(hourOf(t)), { days: 4, quantum, noise: 0.004 });
+      const { time, level, low, high } = record.trace;
+      time.forEach((t, i) => {
+        if (!((t > at(0, 6) && t < at(1, 12)) || (t > at(1, 18) && t < at(3)))) return;
+        for (const column of [level, low, high]) column[i] = t < at(1, 15) ? 1 : 0.98;
+      });
+      return heldRuns(viewed(record));
+    };
+    expect(stuck(0)).toHaveLength(2);
+    expect(stuck(0.01)).toEqual([]);
+  });
   it('are none of fewer samples than tell', () => expect(heldRuns(holding(at(1), at(1, 2)))).toEqual([]));
 });

@@ -16,11 +16,12 @@ export interface HeldRun {
 }
 
 /**
- * Share of the samples equal to the one before, and share of the log that several runs of one value make, from which a scale
- * is so coarse that it holds values by itself. Own choice.
+ * Share of the samples equal to the one before, and share of the log that several runs of one value make on a scale of such a
+ * step [share of clean air], from which a scale is so coarse that it holds values by itself. Own choice.
  */
 const coarse = 0.8;
 const mostHeld = 0.5;
+const coarseStep = 0.004;
 
 /**
  * Runs of one value, longer than this beam's noise and scale could give by chance; none where the scale is so coarse that
@@ -55,6 +56,8 @@ export function heldRuns(view: View): HeldRun[] {
     return run.samples < 3 * usual ? [] : [{ ...run, usual }];
   });
   const pairs = held.reduce((sum, { from, to }) => sum + to - from, 0);
-  const isCoarse = n - runs - pairs > coarse * (n - 1 - pairs) || (held.length > 1 && pairs > mostHeld * n);
+  const isCoarse =
+    n - runs - pairs > coarse * (n - 1 - pairs) ||
+    (held.length > 1 && view.quantum >= coarseStep && pairs > mostHeld * n);
   return isCoarse ? [] : held;
 }

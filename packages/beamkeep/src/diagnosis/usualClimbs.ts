@@ -22,15 +22,11 @@ const leastOthers = 3;
 /** Most growths that each is compared with on either side in size. */
 const mostLooks = 300;
 
-/**
- * The climbs that have several of their like on other days, none of which reached the alarm threshold.
- *
- * @param lesser growths that may be of one kind with them, though they are no climbs themselves
- */
-export function usualClimbs(view: View, climbs: readonly Climb[], lesser: readonly Climb[]): Set<Climb> {
+/** The growths that have several of their like on other days, none of which reached the alarm threshold. */
+export function usualClimbs(view: View, growths: readonly Climb[]): Set<Climb> {
   const { time, low } = view.trace;
   const alarm = 1 - view.beam.alarmThreshold / 100;
-  const known = [...climbs, ...lesser].map((climb) => {
+  const known = growths.map((climb) => {
     const top = time[climb.to] as number;
     const clears = climb.cleared < time.length ? (time[climb.cleared] as number) - top : Number.POSITIVE_INFINITY;
     return {
@@ -46,9 +42,8 @@ export function usualClimbs(view: View, climbs: readonly Climb[], lesser: readon
   });
   const order = known.sort((a, b) => a.rise - b.rise);
   const usual = new Set<Climb>();
-  const asked = new Set(climbs);
   order.forEach((one, k) => {
-    if (one.alarmed || !asked.has(one.climb)) return;
+    if (one.alarmed) return;
     const days = new Set<number>();
     let others = 0;
     let large = 0;

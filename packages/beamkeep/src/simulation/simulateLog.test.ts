@@ -21,7 +21,7 @@ describe('simulateLog', () => {
 
   it('says what must change', () => {
     expect(() => simulateLog({ ...usual, causes: ['rust'] })).toThrow('"rust" is not a cause: use contamination');
-    expect(() => simulateLog({ ...usual, days: 2 })).toThrow('contamination needs 10 days to show, the log has 2');
+    expect(() => simulateLog({ ...usual, days: 2 })).toThrow('contamination needs 4 days to show, the log has 2');
     expect(() => simulateLog({ ...usual, beams: 0 })).toThrow('beams is 0: must be 1 to 16');
     expect(() => simulateLog({ ...usual, intervalSeconds: 0.01 })).toThrow(
       'fewer days, fewer beams or a longer interval',

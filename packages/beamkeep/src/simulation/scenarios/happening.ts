@@ -27,7 +27,10 @@ export type Happening = (typeof happenings)[number];
 
 /** Paces at which each can be seen, as often as they occur. */
 export const paces: Record<Happening, readonly (readonly [Pace, number])[]> = {
-  contamination: [['slow', 1]],
+  contamination: [
+    ['slow', 6],
+    ['medium', 1],
+  ],
   'misalignment-step': [
     ['slow', 3],
     ['medium', 1],
@@ -69,7 +72,7 @@ export const paces: Record<Happening, readonly (readonly [Pace, number])[]> = {
 
 /** Days a log must last for each to be seen. */
 export const daysNeeded: Record<Happening, number> = {
-  contamination: 10,
+  contamination: 4,
   'misalignment-step': 0.3,
   'misalignment-drift': 10,
   'building-movement': 5,
