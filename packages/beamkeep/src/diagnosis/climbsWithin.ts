@@ -32,25 +32,14 @@ const addsUp = 2;
 
 /** Whether an excursion is made of growths that all have their like on other days. */
 export function growsAsUsual(picture: Unsorted, e: Excursion): boolean {
-  const climbs = climbsIn(picture, e).filter((c) => picture.leavingClimbs.has(c));
-  const made = climbs.length > 0 ? climbs : puffsIn(picture, e);
-  // What is short is deeper than its smoothed growth.
-  const most = Math.max(0, ...made.map((c) => (climbs.length > 0 ? c.lost : deepest(picture, c))));
-  return most > 0 && e.depth <= addsUp * most && made.every((c) => picture.usualClimbs.has(c));
-}
-
-/** The growths of an excursion that holds no climb: those that come to half of the largest. */
-function puffsIn({ leavingClimbs, lesserClimbs }: Unsorted, e: Excursion): Climb[] {
-  const all = [...leavingClimbs, ...lesserClimbs].filter((c) => c.to >= e.from && c.to <= e.to);
-  const most = Math.max(0, ...all.map((c) => c.lost));
-  return all.filter((c) => addsUp * c.lost >= most);
-}
-
-/** Greatest depth of a growth until it has cleared, against where it began, share of clean air. */
-function deepest({ depth }: Unsorted, { from, cleared }: Climb): number {
-  let most = 0;
-  for (const value of depth.subarray(from, cleared)) most = Math.max(most, value - (depth[from] as number));
-  return most;
+  const { leavingClimbs, lesserClimbs, usualClimbs } = picture;
+  const climbs = climbsIn(picture, e).filter((c) => leavingClimbs.has(c));
+  const most = Math.max(0, ...climbs.map((c) => c.lost));
+  if (most > 0) return e.depth <= addsUp * most && climbs.every((c) => usualClimbs.has(c));
+  // Puffs too short to be climbs: the largest of them.
+  const puffs = [...leavingClimbs, ...lesserClimbs].filter((c) => c.to >= e.from && c.to <= e.to);
+  const largest = Math.max(...puffs.map((c) => c.lost));
+  return puffs.length > 0 && puffs.every((c) => usualClimbs.has(c) || addsUp * c.lost < largest);
 }
 
 /** Growths within an excursion that have no like on other days, however usual it is itself: smoke may come amid mist or dust. */

@@ -61,10 +61,10 @@ const table = (): readonly Parting[] => [
   {
     pair: ['contamination', 'misalignment-drift'],
     alike: 'Both take light slowly, over weeks to months, and both may be at work.',
-    test: 'Note the level. Wipe the reflector, then the optics, without moving either, and note the level after each. Only then turn the head to the peak and note it again.',
+    test: 'Wipe the reflector, then the optics, moving neither, and note the level before and after each. Only then turn the head to the peak.',
     outcomes: [
       'Most of the loss comes back on wiping, and the peak lies where the head pointed.',
-      'Wiping gives back little; the level rises as the head is turned, and the peak lies off where it pointed. Find the fixing or the member that gives way, mark the head against its bracket and compare in a month.',
+      'Wiping gives back little; the level rises as the head is turned. Find the fixing or the member that gives way, mark the head against its bracket and compare in a month.',
     ],
   },
   {
@@ -72,7 +72,7 @@ const table = (): readonly Parting[] => [
     alike: 'Both take a part of the light from one sample to the next and keep it.',
     test: 'Look along the path from the receiver to the far end and hold a card in its edges. Then turn the head to the peak, noting the level before and after.',
     outcomes: [
-      'The path is free. The level comes back as the head or the reflector is turned, and a bracket, a fixing or the work overhead tells of the knock; the daily sway has often grown since.',
+      'The path is free. The level comes back as the head or the reflector is turned, and a bracket or a fixing tells of the knock; the daily sway has often grown since.',
       'Something stands in the path or reaches into its edge: the level comes back to where it was when that is moved, the aim untouched.',
     ],
   },
@@ -91,7 +91,7 @@ const table = (): readonly Parting[] => [
     test: 'In the coldest hour look at both ends for a film. Then turn the head a little to either side, noting the level, and do the same at noon.',
     outcomes: [
       'Dry glass, and the peak has gone to another place: the level rises as the head is turned. The sway comes on dry nights too and follows the temperature of the structure.',
-      'A film: the level comes back as it is dried, and the peak has kept its place. Nights with dry air, or well above the dew point, pass without it.',
+      'A film: the level comes back as it is dried, and the peak has kept its place. Dry nights pass without it.',
     ],
   },
   {
@@ -100,7 +100,7 @@ const table = (): readonly Parting[] => [
       'Both roughen the samples, upwards as well as downwards, and leave the middle of the level nearly as it was.',
     test: 'While it lasts, cover the receiver for a minute so that no light enters. Then shade it from the side only, the path left free. On another day feed it from a battery.',
     outcomes: [
-      'Covered, it is quiet; shaded from the side, the beam is calm. It keeps to the hours of the sun or of a lamp, and the sun is missing on dull days.',
+      'Covered, it is quiet; shaded from the side, the beam is calm. It keeps to the hours of the sun or of a lamp.',
       'Covered, it goes on: no light, yet noise. A battery, or leads parted from others, calms it; it keeps to what is switched, by night too.',
     ],
   },
@@ -109,7 +109,7 @@ const table = (): readonly Parting[] => [
     alike: 'Both widen the spread of the samples while plant runs, and slow sampling hides the line of a vibration.',
     test: 'While the plant runs, sample at 20 Hz or more for some minutes, lay a hand on the mount, then cover the receiver for a minute.',
     outcomes: [
-      'The hand feels it and damps it; the spectrum shows a narrow line, at twice the frequency of the machine where the aim is centred; covered, it is gone, since there is no light to be moved.',
+      'The hand feels it and damps it; the spectrum shows a narrow line, at twice the frequency of the machine where the aim is centred; covered, it is gone.',
       'The hand changes nothing; the spectrum is broad, or its lines are those of the mains; covered, it goes on.',
     ],
   },
@@ -119,7 +119,7 @@ const table = (): readonly Parting[] => [
     test: 'On a clear day at that hour shade the window, or the receiver from the side with the path left free, for ten minutes.',
     outcomes: [
       'The level keeps its course under the shade: the change takes hours, lags behind the sun and follows the temperature of the structure.',
-      'The change goes with the shade and comes back without it; it lasts as long as the sun stands in view, may pass clean air, and its hour moves with the season.',
+      'The change goes with the shade and comes back without it; it may pass clean air, and its hour moves with the season.',
     ],
   },
   {
@@ -128,7 +128,7 @@ const table = (): readonly Parting[] => [
     test: 'Clean both ends without moving either, and note the level before and after within the hour. Then compare days of the same temperature, a month or more apart.',
     outcomes: [
       'The level steps up on cleaning and stays up; days of the same temperature had lost light from one to the next.',
-      'Cleaning gives back little; days of the same temperature stand at the same level, in spring as in autumn, and the loss goes back by itself as the season turns.',
+      'Cleaning gives back little; days of the same temperature stand at the same level, and the loss goes back by itself as the season turns.',
     ],
   },
   {

@@ -1,4 +1,4 @@
-import { hour } from '../../columns/index.js';
+import { hour, minute } from '../../columns/index.js';
 import { median } from '../../statistics/index.js';
 import type { Cause } from '../cause.js';
 import type { Excursion } from '../excursions.js';
@@ -37,24 +37,39 @@ function dipsOfWork(picture: Picture): Map<number, Excursion[]> {
 /** How much days keep to the week from which it is no chance: one time in seventeen it is. Own choice. */
 const byChance = 3.5;
 
+/** Interval of samples from which the shape of a puff hardly shows [ms]. Own choice. */
+const hidesShape = 5 * minute;
+
 /**
  * How clearly dips are the work's, 0 to 1: uneven puffs that come quicker than they go, with no rise above the usual level
- * beside them, on some days of the week rather than others. The weights are a logistic regression on the dips of 7,800
- * simulated beams; how many days and how many dips a day told nothing more.
+ * beside them, at the times of work. The weights, and those of its habits, are logistic regressions on the dips of 7,800
+ * simulated beams; how many days told nothing more.
  *
  * @param unevenness of a dip, median
  * @param rises stretches of raised level as large, for each dip
- * @param week how much the days keep to days of the week
+ * @param habits what the habits of work speak for
  */
-const clearness = ({ steepness, lingers }: Puffs, unevenness: number, rises: number, week: number): number =>
+const clearness = ({ steepness, lingers }: Puffs, unevenness: number, rises: number, habits: number): number =>
   logistic(
     1.25 * Math.max(0, Math.min(3, steepness)) +
       1.75 * Math.max(-1, Math.min(1.5, lingers)) +
       2.8 * Math.min(1.5, unevenness) +
-      0.15 * Math.max(0, Math.min(3, week - byChance)) -
+      habits -
       1.1 * Math.log1p(rises) -
       2.15,
   );
+
+/**
+ * What the habits of work speak for: days of the week, and several dips a day where the shape of one hardly shows, since
+ * sun, mist and heat come once. Work that shakes the beam has them as well.
+ *
+ * @param week how much the days keep to days of the week
+ */
+const habitsOfWork = (picture: Picture, week: number, dipsADay: number): number =>
+  shakingOrNoise(picture).shaking.length > 0
+    ? 0
+    : 0.15 * Math.max(0, Math.min(3, week - byChance)) +
+      (picture.view.interval >= 0.9 * hidesShape ? Math.log(dipsADay) : 0);
 
 /** Dust, steam or exhaust from work: ragged partial dips in working hours. */
 export const processAerosol: Cause = {
@@ -78,9 +93,9 @@ export const processAerosol: Cause = {
     const unevenness = median(all.map((e) => e.unevenness));
     const { clock, from, to } = picture.view;
     const week = keepsToTheWeek(new Set(days.keys()), clock.dayNumber(from), clock.dayNumber(to));
-    // Work shakes as well: where it does, its days tell nothing of dust.
-    const weekOfDust = shakingOrNoise(picture).shaking.length > 0 ? 0 : week;
-    const confidence = 0.97 * clearness(shape, unevenness, rises, weekOfDust) * logistic(12 * (kept - 0.25));
+    const dipsADay = all.length / days.size;
+    const confidence =
+      0.97 * clearness(shape, unevenness, rises, habitsOfWork(picture, week, dipsADay)) * logistic(12 * (kept - 0.25));
     if (confidence < 0.1) return [];
     return spells(episodesOf(days.values())).map((s) => ({
       start: s.start,
@@ -91,7 +106,7 @@ export const processAerosol: Cause = {
       summary: `Ragged dips of ${percent(depth)} % between ${clockTime(first)} and ${clockTime(last)} on ${counted(s.episodes.length, 'day')}, as dust or steam from work.`,
       evidence: [
         evidence('deepest of a day, median', percent(depth), '%'),
-        evidence('dips a day', all.length / days.size, ''),
+        evidence('dips a day', dipsADay, ''),
         evidence('days', s.episodes.length, ''),
         evidence('agreement of the hours, 0 to 1', kept, ''),
         evidence('length of a dip, median', median(all.map((e) => e.end - e.start)) / hour, 'h'),
