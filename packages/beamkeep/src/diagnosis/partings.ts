@@ -54,7 +54,7 @@ const table = (): readonly Parting[] => [
       `Look along the whole path and at the ceiling. When all is safe, hold a board in the path where something passes and compare its edges with those in the log, sampled each second or faster.`,
     ),
     outcomes: [
-      'Edges within two seconds, a bottom as steady as clean air, and all of the light back the moment the object is gone; the diary or a camera shows what it was.',
+      'Edges within two seconds, a bottom as steady as clean air, and all of the light back once the object is gone; the diary or a camera shows what it was.',
       'The loss grew over several samples before it was deep, wavered at the bottom or cleared over minutes, and no object is found: it counts as fire.',
     ],
   },
@@ -81,7 +81,7 @@ const table = (): readonly Parting[] => [
     alike: 'Both are partial dips of an hour or more that come again, and steam from work is both at once.',
     test: 'At the hour of the dips look at the glass of both ends with a lamp, and at the air between. Note temperature and humidity beside the optics.',
     outcomes: [
-      'A film on cold glass in clear air: the level returns as it is dried, and a little warmth at the glass keeps it away. It comes on days without work too.',
+      'A film on cold glass: the level returns as it is dried, and a little warmth at the glass keeps it away. It comes on days without work too.',
       'Dry glass, and something hanging in the air: the dips come with the work and stay away on a day without it.',
     ],
   },
@@ -125,7 +125,7 @@ const table = (): readonly Parting[] => [
   {
     pair: ['contamination', 'building-movement'],
     alike: 'A season that turns warmer or colder bends the structure for weeks, as slowly as dirt gathers.',
-    test: 'Clean both ends without moving either, and note the level before and after within the hour. Then compare days of the same temperature, a month or more apart.',
+    test: 'Clean both ends, moving neither, and note the level before and after. Then compare days of the same temperature, a month or more apart.',
     outcomes: [
       'The level steps up on cleaning and stays up; days of the same temperature had lost light from one to the next.',
       'Cleaning gives back little; days of the same temperature stand at the same level, and the loss goes back by itself as the season turns.',
@@ -134,7 +134,7 @@ const table = (): readonly Parting[] => [
   {
     pair: ['misalignment-drift', 'building-movement'],
     alike: 'An aim that creeps and a season that bends the structure both lose ever more, and sway more as they lose.',
-    test: 'Mark the head against its bracket and the bracket against the structure. Read the peak now and on days of the same temperature, a month and a season later.',
+    test: 'Mark the head against its bracket and the bracket against the structure. Read the peak now and on a day of the same temperature, a season later.',
     outcomes: [
       'At the same temperature the peak lies further off each time, or the marks have moved against each other: something gives way.',
       'At the same temperature the peak lies in the same place and the marks have kept together: the structure moves and comes back. Aim for the middle of its movement.',
@@ -143,7 +143,7 @@ const table = (): readonly Parting[] => [
   {
     pair: ['contamination', 'misalignment-step'],
     alike: 'Work overhead may drop its dust on the glass and knock the head within the same hour.',
-    test: 'Wipe the reflector, then the optics, without moving either, and note the level after each. Only then turn the head to the peak.',
+    test: 'Wipe the reflector, then the optics, moving neither, and note the level before and after each. Only then turn the head to the peak.',
     outcomes: [
       'The step is undone by wiping, and the sway in dB is what it was before the step.',
       'Wiping gives back little and turning the head nearly all; a sway that has grown over the step proves the lost aim.',
@@ -228,7 +228,7 @@ const table = (): readonly Parting[] => [
     alike: 'A failing supply or cable stops a logger, holds its last value and roughens what is left.',
     test: "Compare the logger's own record of its supply with the times, move each connector while it runs, and read the beam's output with another meter.",
     outcomes: [
-      'The other meter shows an ordinary level while the log stands still: the logger or its cable is at fault, not the beam. The beam was unwatched by the log, not by the panel.',
+      'The other meter shows an ordinary level while the log stands still: the logger or its cable is at fault, not the beam.',
       'The other meter shows the same roughness: supply, earthing or screening of the beam itself.',
     ],
   },
