@@ -66,7 +66,7 @@ describe('usualClimbs', () => {
     ['knows a growth by puffs that a slow log shows in two samples', 300, 1],
     ['lets no single wild sample vouch for one', 30, 0],
   ])('%s', (_, seconds, usual) => {
-    // A third of the light's loss for some minutes, four mornings long, and once a growth that is held.
+    // An eighth of the light is lost for some minutes of four mornings, and once a growth is held.
     const brief = (t: number) =>
       [1, 2, 3, 4].some((d) => t >= at(d, 9 + d / 4) && t < at(d, 9 + d / 4) + 2 * seconds * 1000) ? 0.6 : 0;
     const log = recordOf((t) => left(brief(t) + puff(t, at(5, 9.6), 0.9)), { days: 8, intervalSeconds: 300 });

@@ -42,8 +42,8 @@ const hidesShape = 5 * minute;
 
 /**
  * How clearly dips are the work's, 0 to 1: uneven puffs that come quicker than they go, with no rise above the usual level
- * beside them, at the times of work. The weights, and those of its habits, are logistic regressions on the dips of 7,800
- * simulated beams; how many days told nothing more.
+ * beside them, at the times of work. The weights are a logistic regression on the dips of 7,800 simulated beams; how many
+ * days told nothing more.
  *
  * @param unevenness of a dip, median
  * @param rises stretches of raised level as large, for each dip
@@ -61,8 +61,8 @@ const clearness = ({ steepness, lingers }: Puffs, unevenness: number, rises: num
 
 /**
  * What the habits of work speak for: days of the week, and several dips a day where the shape of one hardly shows, since
- * sun, mist and heat come once. Work that shakes the beam has them as well, and its dips are more often of that: of 37
- * simulated beams that shake, 12 stood in dust.
+ * sun, mist and heat come once (its weight fits the dips of 5,700 other simulated beams). Work that shakes the beam has them
+ * as well, and its dips are more often of that: of 37 of those beams that shake, 12 stood in dust.
  *
  * @param week how much the days keep to days of the week
  */
