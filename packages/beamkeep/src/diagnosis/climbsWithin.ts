@@ -32,12 +32,12 @@ const addsUp = 2;
 
 /** Whether an excursion is made of growths that all have their like on other days. */
 export function growsAsUsual(picture: Unsorted, e: Excursion): boolean {
-  const { leavingClimbs, lesserClimbs, usualClimbs } = picture;
+  const { leavingClimbs, growths, usualClimbs } = picture;
   const climbs = climbsIn(picture, e).filter((c) => leavingClimbs.has(c));
   const most = Math.max(0, ...climbs.map((c) => c.lost));
   if (most > 0) return e.depth <= addsUp * most && climbs.every((c) => usualClimbs.has(c));
   // Puffs too short to be climbs: the largest of them.
-  const puffs = [...leavingClimbs, ...lesserClimbs].filter((c) => c.to >= e.from && c.to <= e.to);
+  const puffs = growths.filter((c) => c.to >= e.from && c.to <= e.to);
   const largest = Math.max(...puffs.map((c) => c.lost));
   return puffs.length > 0 && puffs.every((c) => usualClimbs.has(c) || addsUp * c.lost < largest);
 }

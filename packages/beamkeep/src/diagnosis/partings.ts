@@ -61,7 +61,7 @@ const table = (): readonly Parting[] => [
   {
     pair: ['contamination', 'misalignment-drift'],
     alike: 'Both take light slowly, over weeks to months, and both may be at work.',
-    test: 'Wipe the reflector, then the optics, moving neither, and note the level before and after each. Only then turn the head to the peak.',
+    test: 'Wipe the reflector, then the optics, moving neither, and note the level before and after each. Only then turn the head to the peak and note it again.',
     outcomes: [
       'Most of the loss comes back on wiping, and the peak lies where the head pointed.',
       'Wiping gives back little; the level rises as the head is turned. Find the fixing or the member that gives way, mark the head against its bracket and compare in a month.',
@@ -125,7 +125,7 @@ const table = (): readonly Parting[] => [
   {
     pair: ['contamination', 'building-movement'],
     alike: 'A season that turns warmer or colder bends the structure for weeks, as slowly as dirt gathers.',
-    test: 'Clean both ends, moving neither, and note the level before and after. Then compare days of the same temperature, a month or more apart.',
+    test: 'Clean both ends, moving neither, and note the level before and after within the hour. Then compare days of the same temperature, a month or more apart.',
     outcomes: [
       'The level steps up on cleaning and stays up; days of the same temperature had lost light from one to the next.',
       'Cleaning gives back little; days of the same temperature stand at the same level, and the loss goes back by itself as the season turns.',
@@ -134,7 +134,7 @@ const table = (): readonly Parting[] => [
   {
     pair: ['misalignment-drift', 'building-movement'],
     alike: 'An aim that creeps and a season that bends the structure both lose ever more, and sway more as they lose.',
-    test: 'Mark the head against its bracket and the bracket against the structure. Read the peak now and on a day of the same temperature, a season later.',
+    test: 'Mark the head against its bracket and the bracket against the structure. Read the peak now and on days of the same temperature, a month and a season later.',
     outcomes: [
       'At the same temperature the peak lies further off each time, or the marks have moved against each other: something gives way.',
       'At the same temperature the peak lies in the same place and the marks have kept together: the structure moves and comes back. Aim for the middle of its movement.',
@@ -143,7 +143,7 @@ const table = (): readonly Parting[] => [
   {
     pair: ['contamination', 'misalignment-step'],
     alike: 'Work overhead may drop its dust on the glass and knock the head within the same hour.',
-    test: 'Wipe the reflector, then the optics, moving neither, and note the level before and after each. Only then turn the head to the peak.',
+    test: 'Wipe the reflector, then the optics, moving neither, and note the level before and after each. Only then turn the head to the peak and note it again.',
     outcomes: [
       'The step is undone by wiping, and the sway in dB is what it was before the step.',
       'Wiping gives back little and turning the head nearly all; a sway that has grown over the step proves the lost aim.',

@@ -36,8 +36,8 @@ export interface Picture {
   readonly climbs: readonly Climb[];
   /** Climbs that end well above the loss of the day before; any other ends a spell of more light. */
   readonly leavingClimbs: ReadonlySet<Climb>;
-  /** Growths that leave the usual level, but fall short of a climb or are not held. */
-  readonly lesserClimbs: readonly Climb[];
+  /** These, and growths that end as far above it but fall short of a climb or are not held. */
+  readonly growths: readonly Climb[];
   /** Of those, the ones with several of their like on other days. */
   readonly usualClimbs: ReadonlySet<Climb>;
   readonly rough: Roughness;

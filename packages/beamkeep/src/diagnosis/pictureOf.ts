@@ -61,7 +61,7 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   const { climbs, lesser } = findClimbs(view, parts.offCycle, noiseAt);
   const leaves = (climb: Climb): boolean => leavesUsual(view, parts, climb);
   const leavingClimbs = new Set(climbs.filter(leaves));
-  const lesserClimbs = lesser.filter(leaves);
+  const growths = [...leavingClimbs, ...lesser.filter(leaves)];
   const excursions = allExcursions(view, parts, depth, raised, leavingClimbs);
   const threshold = 1 - view.beam.alarmThreshold / 100;
   const family = families(view, excursions, (e) => deepest(view, e) <= threshold);
@@ -78,8 +78,8 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
     family,
     climbs,
     leavingClimbs,
-    lesserClimbs,
-    usualClimbs: usualClimbs(view, [...leavingClimbs, ...lesserClimbs]),
+    growths,
+    usualClimbs: usualClimbs(view, growths),
     rough,
     raised,
     fires,

@@ -37,8 +37,8 @@ function dipsOfWork(picture: Picture): Map<number, Excursion[]> {
 /** How much days keep to the week from which it is no chance: one time in seventeen it is. Own choice. */
 const byChance = 3.5;
 
-/** Interval of samples from which the shape of a puff hardly shows [ms]. Own choice. */
-const hidesShape = 5 * minute;
+/** Interval of samples from which the shape of a puff hardly shows [ms]: five minutes, less what jitters. Own choice. */
+const hidesShape = 4.5 * minute;
 
 /**
  * How clearly dips are the work's, 0 to 1: uneven puffs that come quicker than they go, with no rise above the usual level
@@ -62,15 +62,15 @@ const clearness = ({ steepness, lingers }: Puffs, unevenness: number, rises: num
 /**
  * What the habits of work speak for: days of the week, and several dips a day where the shape of one hardly shows, since
  * sun, mist and heat come once (its weight fits the dips of 5,700 other simulated beams). Work that shakes the beam has them
- * as well, and its dips are more often of that: of 37 of those beams that shake, 12 stood in dust.
+ * as well, and its dips are more often of that: of 37 of those beams that shake, 12 stood in dust. How much
+ * that speaks against it is an own choice.
  *
  * @param week how much the days keep to days of the week
  */
 const habitsOfWork = (picture: Picture, week: number, dipsADay: number): number =>
   shakingOrNoise(picture).shaking.length > 0
     ? -0.6
-    : 0.15 * Math.max(0, Math.min(3, week - byChance)) +
-      (picture.view.interval >= 0.9 * hidesShape ? Math.log(dipsADay) : 0);
+    : 0.15 * Math.max(0, Math.min(3, week - byChance)) + (picture.view.interval >= hidesShape ? Math.log(dipsADay) : 0);
 
 /** Dust, steam or exhaust from work: ragged partial dips in working hours. */
 export const processAerosol: Cause = {
