@@ -73,7 +73,9 @@ describe('on paper and in the report', () => {
 
   it('the panel’s list keeps its times', async () => {
     for (const page of [open.page, report])
-      await expect(page.locator('.events tbody th').first().textContent()).resolves.toBe('13 Mar 2027, 07:54');
+      await expect(page.locator('.events tbody th').first().textContent()).resolves.toBe(
+        '13\u00a0Mar\u00a02027, 07:54',
+      );
   });
 
   it('entries of the panel’s list that say the same are one row, with the time of each', async () => {
@@ -81,7 +83,7 @@ describe('on paper and in the report', () => {
       const rows = await page.locator('.events tbody tr').filter({ visible: true }).allTextContents();
       expect(rows).toHaveLength(8);
       const [folded = ''] = rows.filter((row) => row.includes('31 times'));
-      expect(folded).toMatch(/^16 Mar 2027, 07:50 to 18 Apr 2027, 08:48B4.*level 12 to 17.8 % above clean air/);
+      expect(folded).toMatch(/^16\sMar\s2027, 07:50 to 18\sApr\s2027, 08:48B4.*level 12 to 17.8 % above clean air/);
       expect(folded.split('All times:')[1]?.split(';')).toHaveLength(31);
     }
   });

@@ -15,6 +15,9 @@ export interface SiteDates {
 /** How a day is written, wherever it is. */
 const day = { year: 'numeric', month: 'short', day: 'numeric' } as const;
 
+/** A date is not parted at a line's end. */
+const inOneLine = (date: string): string => date.replaceAll(' ', '\u00a0');
+
 const known = new Map<string, SiteDates>();
 
 /** Words for instants in a zone. */
@@ -23,14 +26,15 @@ export function siteDates(timeZone: string): SiteDates {
   if (old) return old;
   const date = new Intl.DateTimeFormat(undefined, { ...day, timeZone });
   const clock = new Intl.DateTimeFormat(undefined, { timeZone, hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+  const dateOf = (instant: number): string => (Number.isFinite(instant) ? inOneLine(date.format(instant)) : 'never');
   const moment = (instant: number): string =>
-    Number.isFinite(instant) ? `${date.format(instant)}, ${clock.format(instant)}` : 'never';
+    Number.isFinite(instant) ? `${dateOf(instant)}, ${clock.format(instant)}` : 'never';
   const words: SiteDates = {
     moment,
-    date: (instant) => (Number.isFinite(instant) ? date.format(instant) : 'never'),
+    date: dateOf,
     stretch(from, to) {
       if (from === to) return moment(from);
-      const oneDay = date.format(from) === date.format(to);
+      const oneDay = dateOf(from) === dateOf(to);
       return `${moment(from)} to ${oneDay ? clock.format(to) : moment(to)}`;
     },
   };
@@ -44,7 +48,7 @@ const calendarDay = new Intl.DateTimeFormat(undefined, { ...day, timeZone: 'UTC'
 export function dateInWords(isoDate: string): string {
   const instant = Date.parse(`${isoDate}T12:00:00Z`);
   if (Number.isNaN(instant)) return isoDate;
-  return calendarDay.format(instant);
+  return inOneLine(calendarDay.format(instant));
 }
 
 /** A sentence of the library, its dates in the reader's way of writing them. */

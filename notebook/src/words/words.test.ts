@@ -68,5 +68,6 @@ describe('words', () => {
     expect(dates.stretch(start, start)).toBe(dates.moment(start));
     expect(dates.stretch(start, start + 3_600_000)).toMatch(/to 02:45$/);
     expect(dates.moment(Number.NaN)).toBe('never');
+    expect(dates.date(start)).not.toContain(' ');
   });
 });
