@@ -7,4 +7,4 @@ export const typeset = (sentence: string): string =>
     .replace(/"([^"]*)"/g, '“$1”')
     .replace(/'/g, '’')
     .replace(/(^|[\s(])-(?=\d)/g, '$1−')
-    .replace(/(\d) (%|dB|[dhms]|min|mm|days?)(?!\w)/g, '$1\u00a0$2');
+    .replace(/(\d) (%|dB|[dhms]|min|mm|days?|nights?|times|samples)(?!\w)/g, '$1\u00a0$2');

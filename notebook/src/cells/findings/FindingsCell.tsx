@@ -1,4 +1,4 @@
-import { severities } from 'beamkeep/diagnosis';
+import { beforeTests, severities } from 'beamkeep/diagnosis';
 import { Fragment } from 'preact';
 import type { BeamReading, NumberedFinding } from '../../bench/reading.js';
 import { Asked } from '../../parts/Asked.js';
@@ -55,6 +55,7 @@ function Findings({ cell, log }: { cell: Cell<'findings'>; log: OpenLog }) {
           </div>
         ))}
       </dl>
+      {all.length > 0 && <p class="key">{beforeTests}</p>}
       {beams.map((beam) => {
         const listed = bySeverity(beam.findings.filter(wanted));
         return (
@@ -97,9 +98,12 @@ const portions = (findings: readonly NumberedFinding[]): NumberedFinding[][] =>
 const bySeverity = (findings: readonly NumberedFinding[]): NumberedFinding[] =>
   [...findings].sort((a, b) => severities.indexOf(b.severity) - severities.indexOf(a.severity) || a.start - b.start);
 
+/** What cannot be told from smoke is treated as fire, however little light it took. */
+const isPressing = ({ severity, cause }: NumberedFinding): boolean => severity === 'act' || cause === 'smoke-like';
+
 /** The whole log in one or two sentences. */
 function Summary({ beams }: { beams: readonly BeamReading[] }) {
-  const pressing = beams.flatMap(({ findings }) => findings.filter(({ severity }) => severity === 'act'));
+  const pressing = beams.flatMap(({ findings }) => findings.filter(isPressing));
   const quiet = beams.filter(({ findings }) => findings.every(({ severity }) => severity === 'note'));
   return (
     <p class="answer">
