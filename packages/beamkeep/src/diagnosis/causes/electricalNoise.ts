@@ -4,6 +4,7 @@ import { spells } from '../spells.js';
 import { swayAt } from '../swayAt.js';
 import { evidence, logistic, percent } from '../wording.js';
 import { type RoughStretch, shakingOrNoise } from './roughStretches.js';
+import { isSunlit } from './sunlit.js';
 
 /**
  * What moves in the heat moves in the wind, too: share of the daily swing within which samples may spread for that, and how
@@ -23,7 +24,7 @@ export const electricalNoise: Cause = {
   action: 'Check supply, earthing, screening and joints; find what is switched at these times.',
   settles: 'Feed the beam from a battery or another supply for a day: if it is quiet, the supply is the cause.',
   claims: (picture) => {
-    const own = shakingOrNoise(picture).noise;
+    const own = shakingOrNoise(picture).noise.filter((r) => !isSunlit(picture, r));
     if (own.length === 0) return [];
     const times = Math.max(...own.map((r) => r.times));
     const clear = Math.max(...own.map((r) => overWind(picture, r)));

@@ -4,6 +4,7 @@ import type { Excursion } from '../excursions.js';
 import type { Picture } from '../picture.js';
 import { levelOf } from '../view.js';
 import { evidence, logistic, percent, spell } from '../wording.js';
+import { isSunlit } from './sunlit.js';
 
 /** An object in the path: fast in, flat, fast out, or lasting until it is removed. */
 export const obstruction: Cause = {
@@ -38,7 +39,7 @@ function isGlimpse({ excursions, kind, raised, view }: Picture, e: Excursion): b
 function blocks(picture: Picture): Claim[] {
   const claims: Claim[] = [];
   for (const e of picture.excursions) {
-    if (picture.kind.get(e) !== 'block') continue;
+    if (picture.kind.get(e) !== 'block' || isSunlit(picture, e)) continue;
     const confidence =
       Math.min(0.97, logistic(14 * (e.bottom - 0.12) + 1.5 * (0.3 - e.unevenness) + 0.8)) *
       (isGlimpse(picture, e) ? glimpsed : 1);

@@ -1,3 +1,4 @@
+import type { Stretch } from '../../columns/index.js';
 import type { Excursion } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
 
@@ -8,9 +9,9 @@ export const daysOf = (picture: Picture, kind: Kind): Map<number, Excursion[]> =
     picture.excursions.filter((e) => picture.kind.get(e) === kind),
   );
 
-/** Excursions by the local day in which their middle lies: a night counts with the day on which it ends. */
-export function byDay(picture: Picture, excursions: readonly Excursion[]): Map<number, Excursion[]> {
-  const days = new Map<number, Excursion[]>();
+/** Stretches by the local day in which their middle lies: a night counts with the day on which it ends. */
+export function byDay<E extends Stretch>(picture: Picture, excursions: readonly E[]): Map<number, E[]> {
+  const days = new Map<number, E[]>();
   for (const e of excursions) {
     const day = picture.view.clock.dayNumber((e.start + e.end) / 2);
     const of = days.get(day);
@@ -21,7 +22,7 @@ export function byDay(picture: Picture, excursions: readonly Excursion[]): Map<n
 }
 
 /** First and last sample of each group of excursions. */
-export const episodesOf = (groups: Iterable<readonly Excursion[]>): (readonly [number, number])[] =>
+export const episodesOf = (groups: Iterable<readonly Stretch[]>): (readonly [number, number])[] =>
   [...groups].map((of) => [Math.min(...of.map((e) => e.start)), Math.max(...of.map((e) => e.end))] as const);
 
 /** Whether a stretch reaches into the last days of the log. */
