@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { hourOf, left, pictured, recordOf } from '../../../../tests/diagnosis/kit.js';
+import { dayOf, hourOf, left, pictured, recordOf } from '../../../../tests/diagnosis/kit.js';
 import { heatOfDay, lobe, typical } from '../../../../tests/diagnosis/typical.js';
 import { mayBeMovement } from './cycleKind.js';
 
@@ -21,6 +21,13 @@ describe('mayBeMovement', () => {
     const { shape } = pictured(typical[cause]());
     expect(shape.days).toBeGreaterThan(10);
     expect(mayBeMovement(shape)).toBe(false);
+  });
+  it('comes nearly every day, also in the hours of mist', () => {
+    const hump = (t: number): number => 0.2 * Math.max(0, Math.sin(((hourOf(t) - 1) / 11) * Math.PI));
+    const nights = (without: number): boolean =>
+      mayBeMovement(pictured(recordOf((t) => 1 - (dayOf(t) % without === 0 ? 0 : hump(t)), { days: 20 })).shape);
+    expect(nights(Number.POSITIVE_INFINITY)).toBe(true);
+    expect(nights(4)).toBe(false);
   });
   it('tells the hours in which mist stands', () => {
     const { shape } = pictured(typical.condensation());

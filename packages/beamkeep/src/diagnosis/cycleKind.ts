@@ -14,6 +14,8 @@ import type { View } from './view.js';
 export interface DailyShape {
   /** Days that swing enough to be judged. */
   readonly days: number;
+  /** Their share of the days of the record. */
+  readonly often: number;
   /** Share of the day within a fifth of the swing from the clear level: median over those days. */
   readonly flatShare: number;
   /** Hours a day deeper than six tenths of the swing: median. */
@@ -38,10 +40,12 @@ export function dailyShape(view: View, parts: CellParts, least: number): DailySh
   let east = 0;
   let north = 0;
   let judged = 0;
+  let all = 0;
   for (let from = 0; from + perDay <= cells.length; from += perDay) {
     const x = new Float64Array(perDay);
     for (let h = 0; h < perDay; h++) x[h] = (course[from + h] as number) - (slow[from + h] as number);
     const clear = quantile(x, 0.1);
+    if (!Number.isNaN(clear)) all++;
     const swing = quantile(x, 0.97) - clear;
     if (!(swing > Math.max(least, 5 * parts.cellNoise))) continue;
     judged++;
@@ -69,6 +73,7 @@ export function dailyShape(view: View, parts: CellParts, least: number): DailySh
   const total = dark.reduce((a, b) => a + b, 0) / 24;
   return {
     days: judged,
+    often: judged / all,
     flatShare: median(flat),
     darkHours: median(dark),
     darkAt: ((Math.atan2(north, east) / (2 * Math.PI)) * 24 + 24) % 24,
@@ -100,6 +105,11 @@ const smoothByDay = 1.4;
 const flattestBroad = 0.6;
 const broadHours = 5;
 const smoothBroad = 1.25;
+/** Mist stays away on some nights, and work on some days: what bends nearly every day smoothly is the building. Own choice. */
+const nearlyAlways = 0.88;
+const leastDays = 7;
+const flattestAlways = 0.65;
+const smoothAlways = 1.15;
 
 /**
  * Whether the daily repetition may be taken for movement, so far as its shape tells: mist dips in the coldest hours and
@@ -113,6 +123,9 @@ export function mayBeMovement(shape: DailyShape): boolean {
   }
   if (byDay && shape.darkHours >= broadHours && shape.smoothRaggedness < smoothBroad) {
     return shape.flatShare < flattestBroad;
+  }
+  if (shape.often >= nearlyAlways && shape.days >= leastDays && shape.smoothRaggedness < smoothAlways) {
+    return shape.flatShare < flattestAlways;
   }
   return shape.flatShare < flattest && shape.darkHours >= 3.5 && shape.raggedness < raggedest;
 }
