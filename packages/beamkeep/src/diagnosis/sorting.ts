@@ -65,7 +65,8 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (isNoise(picture, e)) return 'rough';
   if (e.sign === -1) return (sharp || isSwitched(e, f)) && !isOfCycle(picture, e) ? 'light' : 'slow';
   if (isSwitched(e, f)) return 'light';
-  const recurs = (hasFamily(f) || growsAsUsual(picture, e)) && !isSteadiest(e, f);
+  const recurs =
+    (hasFamily(f) || (isTwice(f) && filmScore(e, at) > 0) || growsAsUsual(picture, e)) && !isSteadiest(e, f);
   const often = f !== undefined && f.otherDays >= 4;
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
   if (isNudge(picture, e, f)) return 'knock';
@@ -96,6 +97,8 @@ const mayPeakAsSmoke = (picture: Unsorted, e: Excursion): boolean =>
 
 /** Whether several of its like came on other days. */
 const hasFamily = (f: Family | undefined): boolean => f !== undefined && f.otherDays >= familyDays && f.others >= 3;
+
+const isTwice = (f: Family | undefined): boolean => f !== undefined && f.otherDays >= familyDays;
 
 /**
  * Slowest growth of a lone dip that is taken for smoke in doubt, as a share of the pace of the smoke rule: somewhat under
