@@ -23,7 +23,7 @@ const sine = 1.5;
 const normal = (n: number): number => (3 * (n - 1)) / (n + 1);
 
 /** Over the greatest depth: the least depth of what comes back to the usual level, and most rise of what goes down only. */
-const [comesBack, downOnly] = [0.1, 0.3];
+const [comesBack, downOnly] = [0.1, 0.4];
 
 /** Measures the samples of some runs. */
 export function spreadShape(depth: Float64Array, runs: readonly Run[]): SpreadShape {
