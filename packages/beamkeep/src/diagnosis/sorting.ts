@@ -65,8 +65,8 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (isNoise(picture, e)) return 'rough';
   if (e.sign === -1) return (sharp || isSwitched(e, f)) && !isOfCycle(picture, e) ? 'light' : 'slow';
   if (isSwitched(e, f)) return 'light';
-  const recurs =
-    (hasFamily(f) || (isTwice(f) && filmScore(e, at) > 0) || growsAsUsual(picture, e)) && !isSteadiest(e, f);
+  const isFilm = filmScore(e, at) > 0;
+  const recurs = (hasFamily(f, isFilm ? 2 : 3) || growsAsUsual(picture, e)) && !isSteadiest(e, f);
   const often = f !== undefined && f.otherDays >= 4;
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
   if (isNudge(picture, e, f)) return 'knock';
@@ -86,7 +86,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   const byDay = at > 4 && at < 20.5;
   const daily = f !== undefined && f.otherDays >= 3 && f.hoursApart < 0.6 && !f.oneWeekday;
   if (byDay && sharp && daily && comesAsItGoes(view, e, f)) return 'light';
-  if (filmScore(e, at) > 0) return 'film';
+  if (isFilm) return 'film';
   if (recurs) return standsOut(picture, e) ? 'dust' : 'slow';
   return mayPeakAsSmoke(picture, e) ? 'smoke' : 'slow';
 }
@@ -95,10 +95,9 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
 const mayPeakAsSmoke = (picture: Unsorted, e: Excursion): boolean =>
   standsOut(picture, e) && growsAsSmoke(picture, e, doubtfulPaceToPeak);
 
-/** Whether several of its like came on other days. */
-const hasFamily = (f: Family | undefined): boolean => f !== undefined && f.otherDays >= familyDays && f.others >= 3;
-
-const isTwice = (f: Family | undefined): boolean => f !== undefined && f.otherDays >= familyDays;
+/** Whether several of its like came on other days: of mist, which comes once a night, fewer. */
+const hasFamily = (f: Family | undefined, others: number): boolean =>
+  f !== undefined && f.otherDays >= familyDays && f.others >= others;
 
 /**
  * Slowest growth of a lone dip that is taken for smoke in doubt, as a share of the pace of the smoke rule: somewhat under

@@ -1,6 +1,4 @@
-import { median } from '../../statistics/index.js';
 import type { Cause } from '../cause.js';
-import { hoursBetween, solarHour } from '../families.js';
 import { spells } from '../spells.js';
 import { clockTime, counted, evidence, percent } from '../wording.js';
 import { episodesOf } from './recurring.js';
@@ -21,8 +19,6 @@ export const ambientLight: Cause = {
     const { days, hour, depth, returns, share, confidence } = light;
     const all = days.flat();
     const up = all.filter((patch) => patch.sign === -1);
-    const at = all.map(({ start, end }) => solarHour(picture.view, (start + end) / 2));
-    const apart = median(at.map((h) => hoursBetween(h, hour)));
     return spells(episodesOf(days)).map((s) => ({
       start: s.start,
       end: s.end,
@@ -33,7 +29,6 @@ export const ambientLight: Cause = {
       evidence: [
         evidence('change, median of the days', percent(depth), '%'),
         evidence('solar time', hour, 'h'),
-        evidence('spread of the solar time', apart * secondsOfHour, 's'),
         ...(returns === undefined ? [] : [evidence('comes back within', returns * secondsOfHour, 's')]),
         evidence('days', s.episodes.length, ''),
         evidence('share of such stretches that lie about this hour', share, ''),

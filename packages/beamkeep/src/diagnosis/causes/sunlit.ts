@@ -93,16 +93,14 @@ interface Asked {
    * glints here and there within the hours of the sun.
    */
   readonly wider: number;
-  /** How likely they are light by themselves. */
-  readonly chance: number;
 }
 
 /** Of what looks like light, and of what looks like something else as well: own choice. */
-const clear: Asked = { days: 2.6, share: 0.45, depth: 0, wider: 0.3, chance: 1 };
-const doubtful: Asked = { days: 5, share: 0.75, depth: 0.05, wider: 0, chance: 1 };
+const clear: Asked = { days: 2.6, share: 0.45, depth: 0, wider: 0.3 };
+const doubtful: Asked = { days: 5, share: 0.75, depth: 0.05, wider: 0 };
 
 /** The light among stretches that may be light. */
-function lightAmong(picture: Picture, found: readonly Patch[], asked: Asked): Sunlit | undefined {
+function lightAmong(picture: Picture, found: readonly Patch[], asked: Asked, chance = 1): Sunlit | undefined {
   const middle = ({ start, end }: Patch): number => solarHour(picture.view, (start + end) / 2);
   const hour = busiestHour(found.map(middle));
   const all = found.filter((patch) => hoursBetween(middle(patch), hour) <= reach);
@@ -115,7 +113,7 @@ function lightAmong(picture: Picture, found: readonly Patch[], asked: Asked): Su
   const near = keepsTo + asked.wider * Math.max(0, (share - cloudy) / (1 - cloudy));
   const confidence =
     0.97 *
-    asked.chance *
+    chance *
     (returns === undefined ? unseen : logistic(30 * (near - returns))) *
     logistic(1.2 * (days.size - asked.days)) *
     logistic(3.5 * (depth / Math.max(asked.depth, picture.slowLimit) - 1.2)) *
@@ -140,13 +138,12 @@ const leastError = 0.04;
 
 /** How clearly the level stands raised in rough stretches, over what their mean is known to: light adds, noise does not. */
 function raisedIn({ depth }: Picture, stretches: readonly RoughStretch[]): number {
-  let [sum, weight] = [0, 0];
+  let [sum, rows] = [0, 1];
   for (const { from, to, spread } of stretches) {
     for (let i = from; i <= to; i++) sum -= (depth[i] as number) / spread;
-    weight += to + 1 - from;
+    rows += to + 1 - from;
   }
-  if (weight === 0) return 0;
-  return sum / weight / Math.hypot(1 / Math.sqrt(weight), leastError);
+  return sum / rows / Math.hypot(1 / Math.sqrt(rows), leastError);
 }
 
 /** Kinds of a dip that a blinded receiver may leave, and the longest such dip [ms]. */
@@ -165,12 +162,10 @@ export function sunlit(picture: Picture): Sunlit | undefined {
 const stated = 0.5;
 
 /** Whether a stretch is one of those that are stated to be light. */
-export function isSunlit(picture: Picture, { start, end }: Stretch): boolean {
+export const isSunlit = (picture: Picture, { start, end }: Stretch): boolean => {
   const light = sunlit(picture);
-  return (
-    !!light && light.confidence >= stated && light.days.some((of) => of.some((p) => p.start <= end && p.end >= start))
-  );
-}
+  return !!light && light.confidence >= stated && light.days.flat().some((p) => p.start <= end && p.end >= start);
+};
 
 function findSunlit(picture: Picture): Sunlit | undefined {
   const { excursions, kind } = picture;
@@ -178,11 +173,12 @@ function findSunlit(picture: Picture): Sunlit | undefined {
   const { noise } = shakingOrNoise(picture);
   const dips = excursions.filter((e) => e.sign === 1 && blinding.includes(kind.get(e)) && e.end - e.start <= longest);
   const found = [
-    lightAmong(picture, [...light, ...noise.map((r) => roughPatch(picture, r))], {
-      ...clear,
-      share: doubtful.share,
-      chance: logistic(2 * (raisedIn(picture, noise) - 2)),
-    }),
+    lightAmong(
+      picture,
+      [...light, ...noise.map((r) => roughPatch(picture, r))],
+      { ...clear, share: doubtful.share },
+      logistic(2 * (raisedIn(picture, noise) - 2)),
+    ),
     lightAmong(picture, light, clear),
     lightAmong(picture, dips, doubtful),
   ].filter((of) => of !== undefined);
