@@ -55,6 +55,23 @@ describe('sortExcursions', () => {
     const grown = (t: number) => (t > at(6, 14) ? 1 : left(0.5 * rise(t, at(6, 9), at(6, 9) + 4 * minute)));
     expect(kinds(pictured(recordOf(grown, { days: 12, intervalSeconds: 60 })))).toEqual(['smoke']);
   });
+  it('asks for two other nights of mist as quick as smoke, and for no fewer', () => {
+    const misty = (nights: number) =>
+      kinds(
+        pictured(
+          recordOf(
+            (t) => {
+              const night = Math.floor((t - at(0)) / (24 * hour)) / 4;
+              const hours = ((t - at(0)) / hour) % 24;
+              return left(night % 1 === 0 && night < nights ? rise(hours, 3, 4) * (1 - rise(hours, 6, 8)) : 0);
+            },
+            { days: 14 },
+          ),
+        ),
+      );
+    expect(misty(3)).toEqual(['film']);
+    expect(misty(2)).toEqual(['smoke']);
+  });
   it('takes no dip of minutes for mist, however misty the nights about it are', () => {
     const misty = (t: number) => {
       const hours = ((t - at(0)) / hour) % 24;

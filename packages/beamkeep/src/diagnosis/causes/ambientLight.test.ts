@@ -7,6 +7,7 @@ import {
   hourOf,
   left,
   measured,
+  normalOf,
   recordOf,
   stated,
   theOne,
@@ -36,6 +37,59 @@ describe('ambient-light', () => {
   it('knows a receiver that the sun blinds', () => {
     const blind = recordOf((t) => (dayOf(t) % 4 < 3 && hourOf(t) >= 16 && hourOf(t) < 17 ? 0.8 : 1), { days: 30 });
     expect(measured(theOne(diagnosed(blind), 'ambient-light'), 'share of raised levels')).toBe(0);
+  });
+  describe('that comes through a flickering window, at its hour', () => {
+    const flickers = (raised: number) =>
+      diagnosed(
+        recordOf(
+          (t) => {
+            const lit = dayOf(t) % 3 > 0 && hourOf(t) >= 13 && hourOf(t) < 13.7;
+            return lit ? 1 + raised + 0.06 * normalOf(Math.floor(t / minute), 3) : 1;
+          },
+          { days: 15, intervalSeconds: 60 },
+        ),
+      );
+    it('roughens the level and raises it: no electrical noise', () => {
+      const found = theOne(flickers(0.03), 'ambient-light');
+      expect(found.episodes?.length).toBeGreaterThanOrEqual(7);
+      expect(measured(found, 'solar time')).toBeCloseTo(13.35, 0);
+      expect(stated(flickers(0.03), 'electrical-noise')).toEqual([]);
+    });
+    it('is electrical noise where the mean stays', () => {
+      expect(stated(flickers(0), 'ambient-light')).toEqual([]);
+      expect(stated(flickers(0), 'electrical-noise').length).toBeGreaterThan(0);
+    });
+  });
+  describe('that blinds the receiver behind clouds', () => {
+    const dips = (begin: (date: number) => number) =>
+      diagnosed(
+        recordOf(
+          (t) => {
+            const hours = hourOf(t) - begin(dayOf(t));
+            return hours >= 0 && hours < 0.5 ? 0.9 - 0.5 * chanceOf(Math.floor(t / (10 * minute)), 3) : 1;
+          },
+          { days: 20, intervalSeconds: 600 },
+        ),
+      );
+    it('takes the level down unevenly, at its hour: no object in the path', () => {
+      const found = dips(() => 16);
+      expect(measured(theOne(found, 'ambient-light'), 'share of raised levels')).toBe(0);
+      expect(stated(found, 'obstruction')).toEqual([]);
+    });
+    it('is not stated of what comes in some hour or other, nor does it take away what may be smoke', () => {
+      expect(
+        stated(
+          dips((date) => 8 + 9 * chanceOf(date, 5)),
+          'ambient-light',
+        ),
+      ).toEqual([]);
+      expect(
+        stated(
+          dips(() => 16),
+          'smoke-like',
+        ).length,
+      ).toBeGreaterThan(0);
+    });
   });
   it.each(['process-aerosol', 'obstruction'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'ambient-light')).toEqual([]),

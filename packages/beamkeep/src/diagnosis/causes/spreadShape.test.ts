@@ -43,6 +43,11 @@ describe('spreadShape', () => {
     expect(Math.abs(peak.fromPeak - 0.936)).toBeLessThan(0.1);
     expect(shaken(peak, 0)).toBeGreaterThan(0.7);
   });
+  it('knows it too where the usual level lies somewhat under the peak: nothing between that and what goes both ways', () => {
+    const { fromPeak } = shapeOf((row) => 0.05 * Math.sin(phase(row)) ** 2 - 0.013);
+    // Up to a third of what it goes down: two-sided begins at 0.4.
+    expect(fromPeak).toBeGreaterThan(0.7);
+  });
   it('calls no puff and no dithering smoke shaken: neighbours are alike, or none comes back', () => {
     const puffs = shapeOf((row) => 0.05 * Math.exp(-(row % 7) / 3));
     expect(shaken(puffs, 0)).toBe(0);

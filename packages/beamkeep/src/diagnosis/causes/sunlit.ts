@@ -182,5 +182,7 @@ function findSunlit(picture: Picture): Sunlit | undefined {
     lightAmong(picture, light, clear),
     lightAmong(picture, dips, doubtful),
   ].filter((of) => of !== undefined);
-  return found.find(({ confidence }) => confidence >= stated) ?? found.sort((a, b) => b.confidence - a.confidence)[0];
+  // Of those that are stated the one of most days, otherwise the likeliest.
+  const weight = ({ confidence, days }: Sunlit): number => (confidence >= stated ? days.length : confidence);
+  return found.sort((a, b) => weight(b) - weight(a))[0];
 }
