@@ -3,6 +3,7 @@ import {
   at,
   chanceOf,
   diagnosed,
+  hourOf,
   left,
   measured,
   normalOf,
@@ -41,6 +42,14 @@ describe('electrical-noise', () => {
     expect(stated(found, 'electrical-noise')).toHaveLength(count);
     const noise = found.findings.find(({ cause }) => cause === 'electrical-noise');
     expect(noise?.evidence.some(({ measure }) => measure.startsWith('daily swing'))).toBe(sway > 0);
+  });
+  it('is told beside a light of an hour a day, during which it lasts', () => {
+    const light = (t: number): number => (hourOf(t) >= 13 && hourOf(t) < 14 ? 0.2 : 0);
+    const noise = (t: number): number =>
+      t > at(10) && t < at(12) ? 0.01 * normalOf(Math.floor(t / (5 * minute)), 8) : 0;
+    const found = diagnosed(recordOf((t) => 1 + light(t) + noise(t), { days: 20 }));
+    expect(stated(found, 'ambient-light').length).toBeGreaterThan(0);
+    expect(stated(found, 'electrical-noise')).toHaveLength(1);
   });
   it.each(['vibration', 'process-aerosol'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'electrical-noise')).toEqual([]),

@@ -161,10 +161,12 @@ export function sunlit(picture: Picture): Sunlit | undefined {
 /** Confidence from which it is light, and nothing else that these stretches may look like. */
 const stated = 0.5;
 
-/** Whether a stretch is one of those that are stated to be light. */
+/** Whether at least half of a stretch is stated to be light. */
 export const isSunlit = (picture: Picture, { start, end }: Stretch): boolean => {
   const light = sunlit(picture);
-  return !!light && light.confidence >= stated && light.days.flat().some((p) => p.start <= end && p.end >= start);
+  if (!light || light.confidence < stated) return false;
+  const shared = (p: Patch): number => Math.min(p.end, end) - Math.max(p.start, start);
+  return light.days.flat().some((p) => shared(p) >= (end - start) / 2);
 };
 
 function findSunlit(picture: Picture): Sunlit | undefined {
