@@ -15,24 +15,24 @@ export const ambientLight: Cause = {
   settles: 'Shade the window at that hour on a clear day: if the level keeps its course, it was the sun.',
   claims: (picture) => {
     const light = sunlit(picture);
-    if (light === undefined || light.confidence < 0.1) return [];
+    if (!light || light.confidence < 0.1) return [];
     const { days, hour, depth, returns, share, confidence } = light;
     const all = days.flat();
-    const up = all.filter((patch) => patch.sign === -1);
+    const raised = all.filter(({ sign }) => sign < 0).length / all.length;
     return spells(episodesOf(days)).map((s) => ({
       start: s.start,
       end: s.end,
       episodes: s.episodes,
       confidence,
       severity: 'note' as const,
-      summary: `The level is ${up.length * 2 >= all.length ? 'raised' : 'lowered'} by ${percent(depth)} % about ${clockTime(hour)} solar time on ${counted(s.episodes.length, 'day')}: light from outside falls on the receiver.`,
+      summary: `The level is ${raised >= 0.5 ? 'raised' : 'lowered'} by ${percent(depth)} % about ${clockTime(hour)} solar time on ${counted(s.episodes.length, 'day')}: light from outside falls on the receiver.`,
       evidence: [
         evidence('change, median of the days', percent(depth), '%'),
         evidence('solar time', hour, 'h'),
         ...(returns === undefined ? [] : [evidence('comes back within', returns * secondsOfHour, 's')]),
         evidence('days', s.episodes.length, ''),
-        evidence('share of such stretches that lie about this hour', share, ''),
-        evidence('share of raised levels', up.length / all.length, ''),
+        evidence('share of such stretches about this hour', share, ''),
+        evidence('share of raised levels', raised, ''),
       ],
     }));
   },

@@ -164,9 +164,11 @@ const stated = 0.5;
 /** Whether at least half of a stretch is stated to be light. */
 export const isSunlit = (picture: Picture, { start, end }: Stretch): boolean => {
   const light = sunlit(picture);
-  if (!light || light.confidence < stated) return false;
-  const shared = (p: Patch): number => Math.min(p.end, end) - Math.max(p.start, start);
-  return light.days.flat().some((p) => shared(p) >= (end - start) / 2);
+  return (
+    !!light &&
+    light.confidence >= stated &&
+    light.days.flat().some((p) => 2 * (Math.min(p.end, end) - Math.max(p.start, start)) >= end - start)
+  );
 };
 
 function findSunlit(picture: Picture): Sunlit | undefined {
@@ -183,7 +185,7 @@ function findSunlit(picture: Picture): Sunlit | undefined {
     ),
     lightAmong(picture, light, clear),
     lightAmong(picture, dips, doubtful),
-  ].filter((of) => of !== undefined);
+  ].filter((of) => !!of);
   // Of those that are stated the one of most days, otherwise the likeliest.
   const weight = ({ confidence, days }: Sunlit): number => (confidence >= stated ? days.length : confidence);
   return found.sort((a, b) => weight(b) - weight(a))[0];
