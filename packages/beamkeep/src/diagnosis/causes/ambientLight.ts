@@ -31,7 +31,7 @@ export const ambientLight: Cause = {
         evidence('solar time', hour, 'h'),
         ...(returns === undefined ? [] : [evidence('comes back within', returns * secondsOfHour, 's')]),
         evidence('days', s.episodes.length, ''),
-        evidence('share of such stretches about this hour', share, ''),
+        evidence('share of them about this hour', share, ''),
         evidence('share of raised levels', raised, ''),
       ],
     }));
