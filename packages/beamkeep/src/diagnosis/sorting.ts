@@ -95,7 +95,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
 const mayPeakAsSmoke = (picture: Unsorted, e: Excursion): boolean =>
   standsOut(picture, e) && growsAsSmoke(picture, e, doubtfulPaceToPeak);
 
-/** Whether several of its like came on other days: of mist, which comes once a night, fewer. */
+/** Whether several of its like came on other days: of mist, which comes once a night, fewer. Own choice. */
 const hasFamily = (f: Family | undefined, others: number): boolean =>
   f !== undefined && f.otherDays >= familyDays && f.others >= others;
 

@@ -139,7 +139,10 @@ function roughPatch({ depth, rough, view }: Picture, { from, to, spread }: Rough
 /** Share of a spread under which a mean is not known, whatever the samples; own choice. */
 const leastError = 0.04;
 
-/** How clearly the level stands raised in rough stretches, over what their mean is known to: light adds, noise does not. */
+/**
+ * How clearly the level stands raised in rough stretches, over what their mean is known to: light adds, noise does not.
+ * From 2 it speaks for light as much as against it. Own choice.
+ */
 function raisedIn({ depth }: Picture, stretches: readonly RoughStretch[]): number {
   let [sum, rows] = [0, 1];
   for (const { from, to, spread } of stretches) {
