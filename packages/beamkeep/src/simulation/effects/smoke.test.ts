@@ -47,6 +47,16 @@ describe('smoke', () => {
     expect(loss[600 + 300]).toBeCloseTo(4, 6);
   });
 
+  it('counts a fire that begins in the smoke of another with it, and one that begins as it clears on its own', () => {
+    const windows = (...fires: Fire[]) => smoke({ effect: 'smoke', stream: 's', fires }, set).windows;
+    const second = (minutes: number): Fire => ({ ...fire, from: fire.from + minutes * minute });
+    const [end] = windows(fire).map(({ to }) => to);
+    expect(windows(fire, second(12))).toEqual([{ from: fire.from, to: (end as number) + 12 * minute }]);
+    const later = second(30);
+    expect(windows(fire, later).map(({ from }) => from)).toEqual([fire.from, later.from]);
+    expect(windows(fire, later)[0]?.to).toBe(later.from - 1);
+  });
+
   it('dithers about its course', () => {
     const loss =
       smoke({ effect: 'smoke', stream: 's', fires: [{ ...fire, dither: 0.15 }] }, set).loss ?? new Float32Array();

@@ -1,7 +1,7 @@
 import { rowAt, second } from '../../columns/index.js';
 import { random } from '../random.js';
 import type { Scene } from '../scene.js';
-import type { Part } from './part.js';
+import type { Part, Window } from './part.js';
 
 /*
  * Smoke across a beam, in three acts: it grows (by the square of time when flaming, by doubling when smouldering, or
@@ -63,18 +63,39 @@ export function course(fire: Fire, seconds: number): number {
   return Math.exp(-(seconds - growth - stays) / clears);
 }
 
+/** When the last of a fire's smoke is gone [ms]. */
+const gone = ({ from, growth, stays, clears }: Fire): number =>
+  from + (growth + stays + (Number.isFinite(clears) ? 7 * clears : Number.POSITIVE_INFINITY)) * second;
+
+/** Share of a fire's full loss from which its smoke still stands in the beam. Own choice. */
+const stillStands = 0.5;
+
+/** Each fire's own stretch; one for fires of which a later begins in the smoke of an earlier: no signal could part them. */
+function episodes(fires: readonly Fire[]): Window[] {
+  const found: { from: number; to: number }[] = [];
+  fires.forEach((fire, k) => {
+    const before = fires[k - 1];
+    const stood = before === undefined ? 0 : course(before, (fire.from - before.from) / second);
+    const last = found.at(-1);
+    if (last !== undefined && stood >= stillStands) last.to = Math.max(last.to, gone(fire));
+    else {
+      if (last !== undefined) last.to = Math.min(last.to, fire.from - 1);
+      found.push({ from: fire.from, to: gone(fire) });
+    }
+  });
+  return found;
+}
+
 /** What smoke does to a beam. */
 export function smoke(plan: Smoke, scene: Scene): Part<Smoke> {
   const { time } = scene;
   const loss = new Float32Array(time.length);
-  const windows = plan.fires.map((fire, k) => {
+  plan.fires.forEach((fire, k) => {
     const draw = random(scene.seed, plan.stream, k);
-    const lasts =
-      fire.growth + fire.stays + (Number.isFinite(fire.clears) ? 7 * fire.clears : Number.POSITIVE_INFINITY);
-    const to = fire.from + lasts * second;
+    const end = gone(fire);
     let wisp = 0;
     let last = fire.from;
-    for (let i = rowAt(time, fire.from); i < time.length && (time[i] as number) <= to; i++) {
+    for (let i = rowAt(time, fire.from); i < time.length && (time[i] as number) <= end; i++) {
       const instant = time[i] as number;
       const keep = Math.exp(-(instant - last) / (fire.ditherSeconds * second));
       last = instant;
@@ -82,9 +103,6 @@ export function smoke(plan: Smoke, scene: Scene): Part<Smoke> {
       const dither = Math.exp(fire.dither * wisp - fire.dither ** 2 / 2);
       loss[i] = (loss[i] as number) + fire.peak * course(fire, (instant - fire.from) / second) * dither;
     }
-    // What a second fire brings is its own.
-    const next = plan.fires[k + 1]?.from ?? Number.POSITIVE_INFINITY;
-    return { from: fire.from, to: Math.min(to, next - 1) };
   });
-  return { effect: plan, cause: 'smoke-like', windows, loss };
+  return { effect: plan, cause: 'smoke-like', windows: episodes(plan.fires), loss };
 }
