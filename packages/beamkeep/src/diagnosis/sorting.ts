@@ -66,7 +66,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (e.sign === -1) return (sharp || isSwitched(e, f)) && !isOfCycle(picture, e) ? 'light' : 'slow';
   if (isSwitched(e, f)) return 'light';
   const isFilm = filmScore(e, at) > 0;
-  const recurs = (hasFamily(f, isFilm ? 2 : 3) || growsAsUsual(picture, e)) && !isSteadiest(e, f);
+  const recurs = (hasFamily(f, isFilm ? 2 : 3) || (growsAsUsual(picture, e) && !(f !== undefined && f.others === 0 && e.raggedness < 1.3 && e.deepSamples >= 6))) && !isSteadiest(e, f);
   const often = f !== undefined && f.otherDays >= 4;
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
   if (isNudge(picture, e, f)) return 'knock';

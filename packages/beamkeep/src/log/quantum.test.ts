@@ -33,6 +33,15 @@ describe('smallestStep', () => {
     values.set(99.123456, 3);
     expect(smallestStep(values)).toBeCloseTo(0.1, 12);
   });
+  it('a few values far apart do not make the scale coarser', () => {
+    const covered = new Map([
+      [100, 900],
+      [0, 30],
+    ]);
+    expect(smallestStep(covered)).toBe(1);
+    expect(smallestStep(new Map([...covered, [50, 20], [35, 12]]))).toBe(1);
+    expect(smallestStep(new Map([...covered, [62.5, 20]]))).toBe(0.1);
+  });
   it('finer than can be told, or nothing to tell it by', () => {
     expect(smallestStep(noisy(3000, (x) => 99 + x))).toBe(0);
     expect(smallestStep(new Map([[100, 5000]]))).toBe(0);
@@ -45,7 +54,14 @@ describe('ScaleSeen', () => {
     const scale = new ScaleSeen();
     scale.see(Float64Array.of(1, Number.NaN, 2, 3), 4);
     expect([scale.full, scale.step()]).toEqual([false, 1]);
-    for (let k = 0; k < 70; k++) scale.see(new Float64Array(1000).fill(k % 7), 1000);
+    const rising = Float64Array.from({ length: 1000 }, (_, k) => k % 7);
+    for (let k = 0; k < 20; k++) scale.see(rising, 1000);
     expect(scale.full).toBe(true);
+  });
+  it('is not misled by a clean reading that is held for weeks', () => {
+    const scale = new ScaleSeen();
+    for (let k = 0; k < 70; k++) scale.see(new Float64Array(1000).fill(100), 1000);
+    scale.see(Float64Array.of(99.9, 99.8, 99.6, 99.5, 99.2, 98.9, 98.4), 7);
+    expect(scale.step()).toBeCloseTo(0.1, 12);
   });
 });

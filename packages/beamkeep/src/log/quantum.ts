@@ -2,13 +2,20 @@
 const readingsLookedAt = 1 << 14;
 /** Most different values that are remembered. */
 const mostValues = 1 << 12;
-/** Share of the readings that must stand on a step. */
+/** Share of the values, each by its weight, that must stand on a step. */
 const most = 0.98;
+/** Values under which they are few, and the share of the largest within which neighbours lie close. Own choice. */
+const few = 8;
+const close = 1 / 40;
 
-/** Looks at the first readings of a beam to tell the smallest step of its scale. */
+/**
+ * Looks at the first readings of a beam that differ from the one before to tell the smallest step of its scale. A value
+ * held says nothing of it: a quiet beam that reads 100.0 for weeks may fall by tenths as smoke comes.
+ */
 export class ScaleSeen {
   private readonly values = new Map<number, number>();
   private seen = 0;
+  private last = Number.NaN;
 
   /** Whether enough has been seen. */
   get full(): boolean {
@@ -18,7 +25,8 @@ export class ScaleSeen {
   see(readings: Float64Array, count: number): void {
     for (let row = 0; row < count && !this.full; row++) {
       const reading = readings[row] as number;
-      if (Number.isNaN(reading)) continue;
+      if (Number.isNaN(reading) || reading === this.last) continue;
+      this.last = reading;
       this.seen++;
       this.values.set(reading, (this.values.get(reading) ?? 0) + 1);
     }
@@ -39,56 +47,63 @@ export class ScaleSeen {
  * @returns in the unit of the values; 0 where it is finer than can be told, or nothing tells it
  */
 export function smallestStep(values: ReadonlyMap<number, number>): number {
-  let readings = 0;
-  for (const times of values.values()) readings += times;
   if (values.size < 2) return 0;
-  const unit = decimalUnit(values, readings);
+  // By the root of how often it was read: the clean reading of a quiet beam must not outvote all others.
+  const weights = new Map([...values].map(([value, times]) => [value, Math.sqrt(times)] as const));
+  const unit = decimalUnit(weights);
   if (unit === 0) return 0;
   const rising = [...values.keys()].sort((a, b) => a - b);
-  const multiple = commonMultiple(rising, values, readings, unit);
+  const multiple = commonMultiple(rising, weights, unit);
   // Where each value was read again and again, its neighbours were not missed by chance.
-  if (readings < 5 * values.size) return multiple;
   const often = rising.filter((value) => (values.get(value) ?? 0) >= 3);
-  const steps = often
-    .slice(1)
-    .map((value, at) => value - (often[at] as number))
-    .sort((a, b) => a - b);
-  return Math.max(multiple, tidy(steps[Math.floor(steps.length / 10)] ?? multiple, unit));
+  if (often.length < few || sum(values) < 5 * values.size) return multiple;
+  return Math.max(multiple, tidy(stepsOf(often)[Math.floor((often.length - 1) / 10)] ?? multiple, unit));
 }
+
+const sum = (of: ReadonlyMap<number, number>): number => [...of.values()].reduce((total, one) => total + one, 0);
+
+/** How far neighbouring values stand apart, the least first. */
+const stepsOf = (rising: readonly number[]): number[] =>
+  rising
+    .slice(1)
+    .map((value, at) => value - (rising[at] as number))
+    .sort((a, b) => a - b);
 
 /** A difference of decimals without the last digits that subtraction leaves. */
 const tidy = (step: number, unit: number): number => Math.round(step / unit) * unit;
 
 /** 1, 0.1 … 0.000001: the coarsest on which nearly all values stand; 0 where none is. */
-function decimalUnit(values: ReadonlyMap<number, number>, readings: number): number {
+function decimalUnit(weights: ReadonlyMap<number, number>): number {
+  const all = sum(weights);
   for (let decimals = 0; decimals <= 6; decimals++) {
     const scale = 10 ** decimals;
     let on = 0;
-    for (const [value, times] of values) {
+    for (const [value, weight] of weights) {
       const scaled = value * scale;
-      if (Math.abs(scaled - Math.round(scaled)) < 1e-6 * Math.max(1, Math.abs(scaled) * 1e-6)) on += times;
+      if (Math.abs(scaled - Math.round(scaled)) < 1e-6 * Math.max(1, Math.abs(scaled) * 1e-6)) on += weight;
     }
-    if (on >= most * readings) return 1 / scale;
+    if (on >= most * all) return 1 / scale;
   }
   return 0;
 }
 
-/** Largest multiple of the unit by which nearly all values stand apart. */
-function commonMultiple(
-  rising: readonly number[],
-  values: ReadonlyMap<number, number>,
-  readings: number,
-  unit: number,
-): number {
+/**
+ * Largest multiple of the unit by which nearly all values stand apart. Few values must be neighbours to tell it, and lie
+ * close: open, covered and halved stand far apart on whatever scale.
+ */
+function commonMultiple(rising: readonly number[], weights: ReadonlyMap<number, number>, unit: number): number {
+  const all = sum(weights);
+  const [least = 0] = stepsOf(rising);
+  const closest = Math.max(...rising.map(Math.abs)) * close;
   for (const multiple of [100, 50, 25, 20, 10, 5, 4, 2]) {
+    const step = multiple * unit;
     const remainders = new Map<number, number>();
     for (const value of rising) {
       const remainder = ((Math.round(value / unit) % multiple) + multiple) % multiple;
-      remainders.set(remainder, (remainders.get(remainder) ?? 0) + (values.get(value) ?? 0));
+      remainders.set(remainder, (remainders.get(remainder) ?? 0) + (weights.get(value) ?? 0));
     }
-    const [largest = 0] = [...remainders.values()].sort((a, b) => b - a);
-    const stands = rising.length > 2 || multiple * unit <= (rising[1] as number) - (rising[0] as number);
-    if (largest >= most * readings && stands) return multiple * unit;
+    const stands = rising.length >= few || (step > 0.999 * least && step <= closest);
+    if (Math.max(...remainders.values()) >= most * all && stands) return step;
   }
   return unit;
 }
