@@ -8,7 +8,7 @@ import { type Family, familyDays, hoursBetween, solarHour } from './families.js'
 import type { Kind, Unsorted } from './picture.js';
 import { swayAt } from './swayAt.js';
 import { tenLog, type View } from './view.js';
-import { isNoise, swingsBack } from './wildSamples.js';
+import { comesBack, isNoise, swingsBack } from './wildSamples.js';
 
 /*
  * Each excursion is sorted by what it looks like. Smoke goes first and is only ruled out by noise that reaches as far, by
@@ -78,7 +78,8 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   }
   if (swingsBack(picture, e)) return 'rough';
   const climb = climbIn(picture, e);
-  if (!recurs && (climb !== undefined || growsAsSmoke(picture, e, doubtfulPace))) return 'smoke';
+  if (!recurs && (climb !== undefined || growsAsSmoke(picture, e, doubtfulPace)))
+    return comesBack(picture, e) ? 'rough' : 'smoke';
   // Whatever the cycle made of it, what may have grown to a peak as smoke does stays smoke.
   if (isOfCycle(picture, e)) return !recurs && mayPeakAsSmoke(picture, e) ? 'smoke' : 'slow';
   if (isLoad(picture, e, f)) return 'load';

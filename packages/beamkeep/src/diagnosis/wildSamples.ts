@@ -45,6 +45,28 @@ function standsOff({ view, parts, rough }: Unsorted, { from, to, rise, lost }: C
   return after.length === staysOff.samples && after.every((loss) => loss - base > staysOff.share * rise);
 }
 
+/**
+ * A shake comes back to the level before again and again: so near to it, as a share of the depth, so large a share of the
+ * samples, out of samples that spread by such a share of the depth already. Smoke takes from all of them. Own choice, as how
+ * seldom chance may leave a run without one.
+ */
+const back = { near: 0.25, share: 0.15, spread: 0.12, chance: 0.05 };
+
+/** Whether the samples of an excursion come back all the time to the level before, as they did before it. */
+export function comesBack({ depth, rough }: Unsorted, e: Excursion): boolean {
+  const n = e.to - e.from + 1;
+  if (n < 6 || (noiseBefore(rough, e.from) ?? 0) < back.spread * e.depth) return false;
+  let near = 0;
+  let without = 0;
+  let longest = 0;
+  for (let i = e.from; i <= e.to; i++) {
+    without = e.sign * (depth[i] as number) <= back.near * e.depth ? 0 : without + 1;
+    if (without === 0) near++;
+    longest = Math.max(longest, without);
+  }
+  return near >= back.share * n && longest <= Math.log(n / back.chance) / -Math.log(1 - near / n);
+}
+
 /** Deep samples of an excursion from which its own spread can be told, and spreads that it must then be deep. Own choice. */
 const calm = { samples: 6, depth: 12 };
 
