@@ -1,6 +1,7 @@
 import { hour } from '../columns/index.js';
 import { slowestSmoke, smokeClear, smokeGrowth, smokeSamples } from '../numbers/index.js';
 import { rollingMedian } from '../statistics/index.js';
+import { isOfSwing } from './alternates.js';
 import type { Climb } from './climb.js';
 import { smoothingRows } from './excursions.js';
 import type { View } from './view.js';
@@ -41,13 +42,17 @@ export function findClimbs(view: View, left: Float64Array, noiseAt: (row: number
   const smooth = rollingMedian(left, window);
   const climbs: Climb[] = [];
   const lesser: Climb[] = [];
+  const isSwing = ({ from, to, rise, cleared }: Climb): boolean => {
+    const off = (i: number): number => ((left[i] as number) - (smooth[from] as number)) / rise;
+    return isOfSwing(off, from, Math.min(cleared - 1, to + stands), left.length);
+  };
   for (const { from, to } of growths(time, smooth)) {
     const climb = measure(view, smooth, left, from, to);
     const times = climb.lost / leastOf(view, noiseAt(from));
     if (times < lesserShare) continue;
     const held =
       climb.rows >= overRows ? heldSamples : samplesHeld(view, left, climb, (smooth[from] as number) + climb.rise / 2);
-    if (times >= 1 && held >= heldSamples) climbs.push(climb);
+    if (times >= 1 && held >= heldSamples && !isSwing(climb)) climbs.push(climb);
     else if (held >= (times >= 1 ? briefSamples : heldSamples)) lesser.push(climb);
   }
   return { climbs: withoutSwings(time, climbs), lesser };
@@ -144,6 +149,8 @@ function measure(view: View, smooth: Float64Array, left: Float64Array, from: num
 
 /** Rows from which a growth is one by its course alone, after the smoke rule; a shorter one must be held. */
 export const overRows = smokeSamples.value;
+/** Most rows after a growth in which it is asked whether it comes back: what stands longer is no swing. Own choice. */
+const stands = 64;
 /** Samples past half of the growth from which it is held: what fewer hold may be a spike. Own choice. */
 export const heldSamples = 4;
 /** And from which one that is not held is a puff like others, rather than a wild sample. Own choice. */

@@ -8,7 +8,7 @@ import { type Family, familyDays, hoursBetween, solarHour } from './families.js'
 import type { Kind, Unsorted } from './picture.js';
 import { swayAt } from './swayAt.js';
 import { tenLog, type View } from './view.js';
-import { comesBack, isNoise, swingsBack } from './wildSamples.js';
+import { isNoise, isSwing, swingsBack } from './wildSamples.js';
 
 /*
  * Each excursion is sorted by what it looks like. Smoke goes first and is only ruled out by noise that reaches as far, by
@@ -66,7 +66,10 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (e.sign === -1) return (sharp || isSwitched(e, f)) && !isOfCycle(picture, e) ? 'light' : 'slow';
   if (isSwitched(e, f)) return 'light';
   const isFilm = filmScore(e, at) > 0;
-  const recurs = (hasFamily(f, isFilm ? 2 : 3) || (growsAsUsual(picture, e) && !(f !== undefined && f.others === 0 && e.raggedness < 1.3 && e.deepSamples >= 6))) && !isSteadiest(e, f);
+  const recurs =
+    (hasFamily(f, isFilm ? 2 : 3) ||
+      (growsAsUsual(picture, e) && !(f !== undefined && f.others === 0 && e.raggedness < 1.3 && e.deepSamples >= 6))) &&
+    !isSteadiest(e, f);
   const often = f !== undefined && f.otherDays >= 4;
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
   if (isNudge(picture, e, f)) return 'knock';
@@ -79,7 +82,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (swingsBack(picture, e)) return 'rough';
   const climb = climbIn(picture, e);
   if (!recurs && (climb !== undefined || growsAsSmoke(picture, e, doubtfulPace)))
-    return comesBack(picture, e) ? 'rough' : 'smoke';
+    return isSwing(picture, e) ? 'rough' : 'smoke';
   // Whatever the cycle made of it, what may have grown to a peak as smoke does stays smoke.
   if (isOfCycle(picture, e)) return !recurs && mayPeakAsSmoke(picture, e) ? 'smoke' : 'slow';
   if (isLoad(picture, e, f)) return 'load';

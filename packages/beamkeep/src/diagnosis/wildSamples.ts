@@ -1,11 +1,13 @@
 import { hour } from '../columns/index.js';
-import { robustSpread } from '../statistics/index.js';
+import { median, robustSpread } from '../statistics/index.js';
+import { comesBack, isOfSwing } from './alternates.js';
 import type { Climb } from './climb.js';
 import { heldSamples, overRows } from './climbs.js';
 import { climbIn } from './climbsWithin.js';
 import type { Excursion } from './excursions.js';
 import type { Unsorted } from './picture.js';
 import { isTwoSided, noiseBefore, runsAbout } from './roughness.js';
+import { levelOf } from './view.js';
 
 /*
  * Whether an excursion is no more than wild samples: noise that reaches so far, goes both ways, or flickers. What grew
@@ -46,25 +48,18 @@ function standsOff({ view, parts, rough }: Unsorted, { from, to, rise, lost }: C
 }
 
 /**
- * A shake comes back to the level before again and again: so near to it, as a share of the depth, so large a share of the
- * samples, out of samples that spread by such a share of the depth already. Smoke takes from all of them. Own choice, as how
- * seldom chance may leave a run without one.
+ * Fewest rows, and spread of the samples before as a share of the depth, from which an excursion may be noise that goes on;
+ * rows before it whose middle is the level before. Own choice.
  */
-const back = { near: 0.25, share: 0.15, spread: 0.12, chance: 0.05 };
+const goesOn = { rows: 6, spread: 0.12, before: 24 };
 
-/** Whether the samples of an excursion come back all the time to the level before, as they did before it. */
-export function comesBack({ depth, rough }: Unsorted, e: Excursion): boolean {
-  const n = e.to - e.from + 1;
-  if (n < 6 || (noiseBefore(rough, e.from) ?? 0) < back.spread * e.depth) return false;
-  let near = 0;
-  let without = 0;
-  let longest = 0;
-  for (let i = e.from; i <= e.to; i++) {
-    without = e.sign * (depth[i] as number) <= back.near * e.depth ? 0 : without + 1;
-    if (without === 0) near++;
-    longest = Math.max(longest, without);
-  }
-  return near >= back.share * n && longest <= Math.log(n / back.chance) / -Math.log(1 - near / n);
+/** Whether an excursion is part of a swing about the level before it, or of noise that was there before it. */
+export function isSwing({ depth, rough, parts: { offCycle } }: Unsorted, e: Excursion): boolean {
+  const before = levelOf(median(offCycle.subarray(Math.max(0, e.from - goesOn.before), e.from)));
+  const off = (i: number): number => (before - levelOf(offCycle[i] as number)) / e.depth;
+  if (isOfSwing(off, e.from, e.to, depth.length)) return true;
+  const long = e.to - e.from + 1 >= goesOn.rows && (noiseBefore(rough, e.from) ?? 0) >= goesOn.spread * e.depth;
+  return long && comesBack(off, e.from, e.to + 1);
 }
 
 /** Deep samples of an excursion from which its own spread can be told, and spreads that it must then be deep. Own choice. */

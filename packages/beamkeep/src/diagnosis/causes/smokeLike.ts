@@ -8,7 +8,7 @@ import { isOwnEdge } from '../edges.js';
 import { type Excursion, smoothingRows } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
 import type { View } from '../view.js';
-import { comesBack } from '../wildSamples.js';
+import { isSwing } from '../wildSamples.js';
 import { evidence, logistic, percent, spell } from '../wording.js';
 import { ditherings } from './dithering.js';
 import { dipsAtHours, smokeLikelihood } from './smokeSigns.js';
@@ -90,7 +90,7 @@ function growths(picture: Picture): Suspect[] {
   return picture.excursions.flatMap((e) => {
     const kind = picture.kind.get(e);
     if (kind !== 'smoke') {
-      const amid = growsAmid.has(kind) && !comesBack(picture, e) ? unusualClimbs(picture, e) : [];
+      const amid = growsAmid.has(kind) && !isSwing(picture, e) ? unusualClimbs(picture, e) : [];
       return amid.filter((c) => !atOnce.has(kind) || !isOwnEdge(e, c)).map((c) => grownOver(picture, e, c));
     }
     const climbs = climbsIn(picture, e).filter((c) => !picture.usualClimbs.has(c));
