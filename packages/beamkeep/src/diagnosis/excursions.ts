@@ -31,7 +31,7 @@ export interface Excursion {
   readonly recoveryRows: number;
   /** Robust spread of the depth between onset and recovery over the bottom. */
   readonly unevenness: number;
-  /** Ups and downs of the smoothed course over twice the depth: 1 for a single hump. */
+  /** Ups and downs of the smoothed course beyond its noise over twice the depth: 1 for a single hump. */
   readonly raggedness: number;
   /** Samples deeper than half the greatest depth. */
   readonly deepSamples: number;
@@ -266,7 +266,8 @@ function measure(
   const few = 2 * smoothingRows(view.interval);
   const greatest = greatestDepth(depth, smooth, from - first, to - first, sign, few);
   const bottom = Math.max(quantile(own, 0.75), 0.5 * greatest);
-  const swings = upsAndDowns(rows < few ? depth : smooth, from - first, to - first, sign);
+  const swings =
+    upsAndDowns(rows < few ? depth : smooth, from - first, to - first, sign) - rows * noiseStep(view, rows < few);
   let deep = 0;
   for (let i = 0; i < rows; i++) if ((own[i] as number) > greatest / 2) deep += count[from + i] as number;
   const edgeIn = edge(view, depth, sign, from, to, bottom, 1, first);
@@ -290,11 +291,18 @@ function measure(
     recovery: edgeOut.time,
     recoveryRows: edgeOut.rows,
     unevenness: inner.length < 3 ? 0 : quantile(away, 0.9) / Math.max(bottom, 1e-6),
-    raggedness: greatest > 0 ? swings / (2 * greatest) : 0,
+    raggedness: greatest > 0 ? Math.max(1, swings / (2 * greatest)) : 0,
     deepSamples: deep,
     open: to === time.length - 1,
   };
 }
+
+/**
+ * How far noise moves the course from row to row: of independent samples two differ by 2 / sqrt(pi) spreads on average, two
+ * neighbouring means of n by an nth of that. Hours of a fast log would be ragged for their noise alone.
+ */
+const noiseStep = ({ sampleNoise, interval }: View, single: boolean): number =>
+  ((2 / Math.sqrt(Math.PI)) * sampleNoise) / (single ? 1 : smoothingRows(interval));
 
 /** Ups and downs of values of one sign, places `from` to `to`, from 0 and back to it. */
 function upsAndDowns(values: Float64Array, from: number, to: number, sign: 1 | -1): number {
