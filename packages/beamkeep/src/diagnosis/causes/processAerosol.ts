@@ -34,6 +34,9 @@ function dipsOfWork(picture: Picture): Map<number, Excursion[]> {
   return days.size >= 2 && (dust.size >= 2 || dips >= moreThanFires) ? days : new Map();
 }
 
+/** Dips a day from which work may go on round the clock. Own choice. */
+const roundTheClock = 1.5;
+
 /** How much days keep to the week from which it is no chance: one time in seventeen it is. Own choice. */
 const byChance = 3.5;
 
@@ -93,10 +96,15 @@ export const processAerosol: Cause = {
     const shape = puffs(picture, days.values());
     const unevenness = median(all.map((e) => e.unevenness));
     const { clock, from, to } = picture.view;
-    const week = keepsToTheWeek(new Set(days.keys()), clock.dayNumber(from), clock.dayNumber(to));
+    const [firstDay, lastDay] = [clock.dayNumber(from), clock.dayNumber(to)];
+    const week = keepsToTheWeek(new Set(days.keys()), firstDay, lastDay);
     const dipsADay = all.length / days.size;
+    // Work round the clock keeps to no hours, but to nearly every day.
+    const steady = dipsADay >= roundTheClock ? days.size / (lastDay - firstDay + 1) : 0;
     const confidence =
-      0.97 * clearness(shape, unevenness, rises, habitsOfWork(picture, week, dipsADay)) * logistic(12 * (kept - 0.25));
+      0.97 *
+      clearness(shape, unevenness, rises, habitsOfWork(picture, week, dipsADay)) *
+      logistic(12 * (Math.max(kept, steady) - 0.25));
     if (confidence < 0.1) return [];
     return spells(episodesOf(days.values())).map((s) => ({
       start: s.start,
