@@ -8,7 +8,7 @@ import { type Family, familyDays, hoursBetween, solarHour } from './families.js'
 import type { Kind, Unsorted } from './picture.js';
 import { swayAt } from './swayAt.js';
 import { tenLog, type View } from './view.js';
-import { isNoise, isSwing, swingsBack } from './wildSamples.js';
+import { isNoise, isSwing } from './wildSamples.js';
 
 /*
  * Each excursion is sorted by what it looks like. Smoke goes first and is only ruled out by noise that reaches as far, by
@@ -79,7 +79,6 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
     // An object is taken away; what fell in part and still stands there hours later, to the end of the log, was knocked.
     return e.open && e.bottom < partial && long >= stands ? 'knock' : 'block';
   }
-  if (swingsBack(picture, e)) return 'rough';
   const climb = climbIn(picture, e);
   if (!recurs && (climb !== undefined || growsAsSmoke(picture, e, doubtfulPace)))
     return isSwing(picture, e) ? 'rough' : 'smoke';

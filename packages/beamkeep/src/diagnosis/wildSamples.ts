@@ -6,7 +6,7 @@ import { heldSamples, overRows } from './climbs.js';
 import { climbIn } from './climbsWithin.js';
 import type { Excursion } from './excursions.js';
 import type { Unsorted } from './picture.js';
-import { isTwoSided, noiseBefore, runsAbout } from './roughness.js';
+import { noiseBefore } from './roughness.js';
 import { levelOf } from './view.js';
 
 /*
@@ -114,20 +114,6 @@ function flickers({ excursions, view }: Unsorted, e: Excursion): boolean {
     if (apart <= reach && depth < swings.depth && isWithin(o.end - o.start, long, 3, view.interval)) steady++;
   }
   return (long <= flickering && quick >= 5) || steady >= swings.alike;
-}
-
-/** Longest recovery [ms] that is at once, and the slowest log [ms] that can tell so. Own choice. */
-const gone = { within: 2000, interval: 1000 };
-
-/**
- * Whether a dip among samples that swing to both sides is gone within two seconds. Smoke that flickers does so to one side,
- * and air takes longer to leave a path: the measured smoke of `datasets` stays for minutes. An object that is taken away
- * goes so, too, but is told before, by its flat bottom. Where the end of the scale cuts the swings off it cannot be told.
- */
-export function swingsBack({ view, rough }: Unsorted, e: Excursion): boolean {
-  if (view.interval > gone.interval || e.open || e.recovery > gone.within) return false;
-  const about = runsAbout(rough, (e.from + e.to) >> 1);
-  return about.some((run) => isTwoSided(run, rough.usual)) && !about.some(({ cutOff }) => cutOff);
 }
 
 /** Whether the level stands about as far off on the other side within some samples of an excursion. */
