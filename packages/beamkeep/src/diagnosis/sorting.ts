@@ -20,23 +20,11 @@ import { isNoise, isSwing } from './wildSamples.js';
 export function sortExcursions(picture: Unsorted): Map<Excursion, Kind> {
   const alone = new Map(picture.excursions.map((e) => [e, kindOf(picture, e)] as const));
   const kinds = new Map(picture.excursions.map((e) => [e, agreed(picture, alone, e)] as const));
-  // Where mist comes often, a weak dip in its hours is more mist.
-  let nights = 0;
-  for (const kind of kinds.values()) if (kind === 'film') nights++;
-  if (nights >= mistyNights) {
-    for (const [e, kind] of kinds) {
-      const at = solarHour(picture.view, (e.start + e.end) / 2);
-      if (kind === 'dust' && hoursBetween(at, coldest) < 5 && e.end - e.start >= leastMist) kinds.set(e, 'film');
-    }
-  }
   return kinds;
 }
 
-/** Nights of mist that make a misty beam, and the coldest solar hour [h]. */
-const mistyNights = 4;
+/** The coldest solar hour [h]. */
 const coldest = 5;
-/** Shortest dip that is taken for mist in such hours [ms]: a film neither forms nor dries in minutes. Own choice. */
-const leastMist = hour / 2;
 
 /** Kinds that come again, in which one excursion may be mistaken for another. */
 const recurring: readonly Kind[] = ['film', 'dust', 'light', 'load', 'slow'];
