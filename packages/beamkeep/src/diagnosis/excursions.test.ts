@@ -47,6 +47,12 @@ describe('findExcursions', () => {
     );
     expect(e?.raggedness).toBeGreaterThan(2.5);
   });
+  it('takes hours of a fast and noisy log for no more ragged than they are', () => {
+    const night = (t: number) => 1 - 0.05 * rise(t, at(1, 1), at(1, 4)) * (1 - rise(t, at(1, 7), at(1, 9)));
+    const found = pictured(recordOf(night, { days: 3, intervalSeconds: 60, noise: 0.003 })).excursions;
+    expect(Math.max(...found.map((e) => e.depth))).toBeGreaterThan(0.04);
+    for (const e of found) expect(e.raggedness).toBeLessThan(2);
+  });
   it('law: none of one sign overlaps another', () => {
     for (const cause of ['process-aerosol', 'condensation', 'vibration', 'electrical-noise'] as const) {
       const found = pictured(typical[cause]()).excursions;

@@ -40,11 +40,11 @@ const table = (): readonly Parting[] => [
     pair: ['process-aerosol', 'smoke-like'],
     alike: 'Dust, steam, fumes and smoke take light in the same way: nothing in the level of one dip parts them.',
     test: fireFirst(
-      `When all is safe, stand by at the next usual hour of that work with the log running, or have the work left out for a day, and ask what burned, was welded or was cut at the time in question.`,
+      `When all is safe, watch the next such work with the log running, or have it left out for a day, and ask what burned, was welded or cut at that time.`,
     ),
     outcomes: [
       'The dips come with the work, alike in size and length, and stay away without it: extract at the source or move the beam. A higher threshold would hide a fire that starts in that work.',
-      'It came without the work, grew past its usual size, or someone saw, smelt or found burning: it was a fire, whatever day and hour it was.',
+      'It came without the work, grew past its usual size, or someone saw, smelt or found burning: it was a fire.',
     ],
   },
   {
@@ -81,8 +81,8 @@ const table = (): readonly Parting[] => [
     alike: 'Both are partial dips of an hour or more that come again, and steam from work is both at once.',
     test: 'At the hour of the dips look at the glass of both ends with a lamp, and at the air between. Note temperature and humidity beside the optics.',
     outcomes: [
-      'A film on cold glass: the level returns as it is dried, and a little warmth at the glass keeps it away. It comes on days without work too.',
-      'Dry glass, and something hanging in the air: the dips come with the work and stay away on a day without it.',
+      'A film on cold glass: the level returns as it is dried. It comes on days without work too.',
+      'Dry glass, and something hanging in the air: the dips come with the work alone.',
     ],
   },
   {
@@ -101,7 +101,7 @@ const table = (): readonly Parting[] => [
     test: 'While it lasts, cover the receiver for a minute so that no light enters. Then shade it from the side only, the path left free. On another day feed it from a battery.',
     outcomes: [
       'Covered, it is quiet; shaded from the side, the beam is calm. It keeps to the hours of the sun or of a lamp.',
-      'Covered, it goes on: no light, yet noise. A battery, or leads parted from others, calms it; it keeps to what is switched, by night too.',
+      'Covered, it goes on: no light, yet noise. A battery calms it; it keeps to what is switched, by night too.',
     ],
   },
   {
@@ -201,8 +201,8 @@ const table = (): readonly Parting[] => [
     alike: 'Lamps fed from the mains ripple, and slow sampling turns ripple and vibration into the same slow swing.',
     test: 'While it lasts, cover the far end of the beam for a minute, the receiver left free. Then switch the lamps off.',
     outcomes: [
-      'With the far end covered it is gone, since there is no beam to be moved; the lamps change nothing.',
-      'With the far end covered it goes on: the light comes from elsewhere; it ends with the lamps.',
+      'With the far end covered it is gone; the lamps change nothing.',
+      'With the far end covered it goes on; it ends with the lamps.',
     ],
   },
   {
@@ -210,7 +210,7 @@ const table = (): readonly Parting[] => [
     alike: 'Glass that is wiped and a reading that is set anew both step up to about clean air and stay there.',
     test: "Ask the log book, and the equipment for its gain or reference before and after that minute. Then read the level with the far end covered and compare with the site's covered reading.",
     outcomes: [
-      'Somebody was at the glass; gain and covered reading are what they were: the light itself has come back, and with it the margin.',
+      'Somebody was at the glass; gain and covered reading are what they were: the light itself has come back.',
       'The gain or the reference changed in that minute, and the covered reading rose by the same factor: the dirt is still there and the margin is smaller than the reading says. Clean, then set the clean-air reading anew.',
     ],
   },
@@ -228,7 +228,7 @@ const table = (): readonly Parting[] => [
     alike: 'A failing supply or cable stops a logger, holds its last value and roughens what is left.',
     test: "Compare the logger's own record of its supply with the times, move each connector while it runs, and read the beam's output with another meter.",
     outcomes: [
-      'The other meter shows an ordinary level while the log stands still: the logger or its cable is at fault, not the beam.',
+      'The other meter shows an ordinary level while the log stands still: the logger or its cable is at fault.',
       'The other meter shows the same roughness: supply, earthing or screening of the beam itself.',
     ],
   },

@@ -55,9 +55,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   if (isSwitched(e, f)) return 'light';
   const isFilm = filmScore(e, at) > 0;
   const recurs =
-    (hasFamily(f, isFilm ? 2 : 3) ||
-      (growsAsUsual(picture, e) && !(f !== undefined && f.others === 0 && e.raggedness < 1.3 && e.deepSamples >= 6))) &&
-    !isSteadiest(e, f);
+    (hasFamily(f, isFilm ? 2 : 3) || (growsAsUsual(picture, e) && !isLoneHump(e, f))) && !isSteadiest(e, f);
   const often = f !== undefined && f.otherDays >= 4;
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
   if (isNudge(picture, e, f)) return 'knock';
@@ -89,6 +87,13 @@ const mayPeakAsSmoke = (picture: Unsorted, e: Excursion): boolean =>
 /** Whether several of its like came on other days: of mist, which comes once a night, fewer. Own choice. */
 const hasFamily = (f: Family | undefined, others: number): boolean =>
   f !== undefined && f.otherDays >= familyDays && f.others >= others;
+
+/** Raggedness under which a dip is a single hump, and deep samples that show it. Own choice. */
+const hump = { raggedness: 1.3, samples: 6 };
+
+/** Whether a dip is one hump, and none like it came on another day, however usual its growth is. */
+const isLoneHump = (e: Excursion, f: Family | undefined): boolean =>
+  f?.others === 0 && e.raggedness < hump.raggedness && e.deepSamples >= hump.samples;
 
 /**
  * Slowest growth of a lone dip that is taken for smoke in doubt, as a share of the pace of the smoke rule: somewhat under

@@ -29,6 +29,18 @@ describe('electrical-noise', () => {
     };
     expect(stated(diagnosed(recordOf((t) => 1 + spike(t), { days: 20 })), 'electrical-noise')).toHaveLength(1);
   });
+  it('is not stated of a structure that sticks and slips', () => {
+    // A new level every hour or two of some hours, and none between.
+    const stuck = (t: number): number => {
+      const hours = hourOf(t);
+      return hours > 9 && hours < 19
+        ? 0.05 * (chanceOf(Math.floor((t + 20 * minute * chanceOf(Math.floor(t / hour), 3)) / hour), 2) - 0.5)
+        : 0;
+    };
+    expect(
+      stated(diagnosed(recordOf((t) => 1 + stuck(t), { days: 20, intervalSeconds: 180 })), 'electrical-noise'),
+    ).toEqual([]);
+  });
   it.each([
     ['a beam that keeps still', 0, 1],
     ['a beam that sways, as wind moves it, too', 0.3, 0],

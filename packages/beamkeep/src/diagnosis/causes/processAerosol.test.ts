@@ -13,6 +13,7 @@ import {
   told,
 } from '../../../../../tests/diagnosis/kit.js';
 import { typical } from '../../../../../tests/diagnosis/typical.js';
+import { hour, minute } from '../../columns/index.js';
 
 describe('process-aerosol', () => {
   it('is one spell of the working days, in their hours', () => {
@@ -42,6 +43,23 @@ describe('process-aerosol', () => {
     expect(dust.episodes).toHaveLength(2);
     expect(dayOf(dust.start)).toBe(3);
     expect(dayOf(dust.end)).toBe(8);
+  });
+  it('is stated of work that goes on round the clock, and not of the same on few of many days', () => {
+    // Six ragged puffs a day, at any hour.
+    const puff = (minutes: number): number =>
+      minutes < 0 ? 0 : (1 - Math.exp(-minutes / 3)) * Math.exp(-minutes / 15);
+    const loss = (t: number): number => {
+      const begins = at(dayOf(t), 4 * Math.floor(hourOf(t) / 4) + 2.5 * chanceOf(Math.floor(t / (4 * hour)), 4));
+      const size = 0.5 + 0.5 * chanceOf(Math.floor(t / (4 * hour)), 5);
+      return size * puff((t - begins) / minute) * (0.6 + 0.8 * chanceOf(Math.floor(t / minute), 6));
+    };
+    const found = (works: (t: number) => boolean) =>
+      stated(
+        diagnosed(recordOf((t) => left(works(t) ? loss(t) : 0), { days: 28, intervalSeconds: 60 })),
+        'process-aerosol',
+      );
+    expect(found(() => true)).not.toEqual([]);
+    expect(found((t) => dayOf(t) % 9 === 1)).toEqual([]);
   });
   it('is not stated of two fires on two days', () => {
     const fire = (minutes: number): number => (minutes < 0 ? 0 : Math.min(6, minutes / 2) * Math.exp(-minutes / 40));

@@ -17,7 +17,7 @@ import {
   theOne,
 } from '../../../../../tests/diagnosis/kit.js';
 import { fireBegins, healthy, smoulder, typical } from '../../../../../tests/diagnosis/typical.js';
-import { hour, minute } from '../../columns/index.js';
+import { day, hour, minute, second } from '../../columns/index.js';
 
 describe('smoke-like', () => {
   it('is told of a smouldering fire from its growth to its clearing: treat as fire', () => {
@@ -134,6 +134,42 @@ describe('smoke-like', () => {
       'smoke-like',
     );
     expect(found.map(({ start }) => Math.round((start - at(3)) / hour))).toEqual([10, 13]);
+  });
+  it.each([0.55, 0.61, 0.83])(
+    'is not told of a shake of %d Hz that begins and ends, and is told of smoke amid it',
+    (hertz) => {
+      const shaken = (t: number) =>
+        t > at(0, 0.3) && t < at(0, 0.7)
+          ? 0.8 * Math.sin(Math.PI * hertz * (t / second) + 3 * chanceOf(Math.floor(t / (20 * second)), 2)) ** 2
+          : 0;
+      const smoke = (t: number) => 2 * rise(t, at(0, 0.45), at(0, 0.47)) * (1 - rise(t, at(0, 0.55), at(0, 0.58)));
+      const log = { days: 1 / 24, intervalSeconds: 0.5 };
+      expect(stated(diagnosed(recordOf((t) => left(shaken(t)), log)), 'smoke-like')).toEqual([]);
+      expect(tells((t) => shaken(t) + smoke(t), at(0, 0.45), at(0, 0.55), log)).toBe(true);
+    },
+  );
+  it('is not told of samples that a shake scatters at slow sampling', () => {
+    const of = (t: number, seed: number) => chanceOf(Math.floor(t / (10 * second)), seed);
+    const shaken = (t: number) => (hourOf(t) > 7 && hourOf(t) < 17 && of(t, 8) < 0.3 ? 0.3 + 0.3 * of(t, 17) : 0);
+    expect(stated(diagnosed(recordOf((t) => left(shaken(t)), { days: 3, intervalSeconds: 10 })), 'smoke-like')).toEqual(
+      [],
+    );
+  });
+  it('is told of one smooth loss of hours among puffs of its growth that come and go', () => {
+    const puff = (minutes: number) => (minutes < 0 ? 0 : (1 - Math.exp(-minutes / 5)) * Math.exp(-minutes / 12));
+    const work = (t: number) =>
+      [9, 11.3, 13, 15.2].reduce(
+        (sum, h, k) => sum + (0.6 + 0.2 * k) * puff((t - at(Math.floor((t - at(0)) / day), h)) / minute),
+        0,
+      );
+    const smoke = (t: number) =>
+      t < at(12, 14) ? 0 : 0.9 * (1 - Math.exp((at(12, 14) - t) / (8 * minute))) * (1 - rise(t, at(12, 20), at(13, 2)));
+    expect(
+      tells((t) => (t < at(12) || t > at(13) ? work(t) : 0) + smoke(t), at(12, 14), at(12, 20), {
+        days: 20,
+        intervalSeconds: 300,
+      }),
+    ).toBe(true);
   });
   it('is told of smoke that grew over a few samples of a slow logger and then stays, rough, for weeks', () => {
     const begins = at(12, 11);
