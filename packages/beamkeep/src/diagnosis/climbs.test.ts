@@ -64,4 +64,20 @@ describe('findClimbs', () => {
     const held = climbsOf((m) => (m === 300 ? 0.4 : m > 300 && m <= 300 + samples ? 1 : 0));
     expect(held).toHaveLength(samples < 4 ? 0 : 1);
   });
+  it('law: leaves out the growths of a swing, and keeps one far greater amid it', () =>
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 10, max: 30 }),
+        fc.double({ min: 0.1, max: 0.3, noNaN: true }),
+        fc.integer({ min: 400, max: 1000 }),
+        (period, size, begin) => {
+          const swing = (m: number) => size * (1 + Math.sin((2 * Math.PI * m) / period));
+          // Near the ends of the log a crest has too few others on either side.
+          expect(climbsOf(swing).filter((c) => c.from > 200 && c.from < 1200)).toEqual([]);
+          const both = climbsOf((m) => swing(m) + ramp(begin, 0.4, 2.5)(m));
+          expect(both.some((c) => c.to > begin && c.from < begin + period && c.rise > 1.5)).toBe(true);
+        },
+      ),
+      { seed: 1, numRuns: 25 },
+    ));
 });
