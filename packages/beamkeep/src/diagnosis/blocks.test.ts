@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { at, diagnosed, recordOf, rise, stated, theOne, viewed } from '../../../../tests/diagnosis/kit.js';
+import { at, diagnosed, iso, recordOf, rise, siteOf, stated, theOne, viewed } from '../../../../tests/diagnosis/kit.js';
 import { typical } from '../../../../tests/diagnosis/typical.js';
 import { minute } from '../columns/index.js';
 import { findBlocks } from './blocks.js';
@@ -30,6 +30,21 @@ describe('findBlocks', () => {
     expect(standing(14, 0.8)).toHaveLength(1);
     expect(standing(14, 0.6)).toEqual([]);
     expect(standing(4, 0.2)).toEqual([]);
+  });
+  it('is told of a slight loss that stands for two days, unless somebody aimed the beam at its end or it stands on', () => {
+    const slight = (lasts: number, work?: string) => {
+      const record = recordOf((t) => (t > at(8, 10) && t < at(8, 10) + lasts * 24 * 60 * minute ? 0.94 : 1), {
+        days: 20,
+      });
+      const end = at(8, 10) + lasts * 24 * 60 * minute;
+      const visits = work === undefined ? [] : [{ time: iso(end), beam: 'B1', work }];
+      return diagnosed(record, siteOf({}, { visits }));
+    };
+    const told = (of: ReturnType<typeof slight>) =>
+      (['obstruction', 'misalignment-step', 'cleaned'] as const).map((cause) => stated(of, cause).length);
+    expect(told(slight(2))).toEqual([1, 0, 0]);
+    expect(told(slight(2, 'realigned'))).toEqual([0, 1, 1]);
+    expect(told(slight(5))).toEqual([0, 1, 1]);
   });
   it('leaves what stands for longer to be told as knocked and put right', () => {
     const knocked = recordOf((t) => (t > at(3, 10) && t < at(12, 15) ? 0.5 : 1), { days: 20 });

@@ -1,5 +1,7 @@
 import { day, hour, rowAt } from '../columns/index.js';
+import type { Visit } from '../site/index.js';
 import { median, quantile } from '../statistics/index.js';
+import type { Step } from './steps.js';
 import type { View } from './view.js';
 
 /*
@@ -57,13 +59,7 @@ export function findBlocks(view: View): Block[] {
       if (!back) continue;
       const flat = quantile(inner, 0.9) - quantile(inner, 0.1) < Math.max(0.15 * lost * before, 6 * view.sampleNoise);
       if (!flat || isUsual(view, down.row, up.row, middle, before)) continue;
-      const worked = view.site.visits.some(
-        (v) =>
-          (v.beam === undefined || v.beam === view.beam.id) &&
-          (v.work === 'realigned' || v.work === 'cleaned') &&
-          Math.abs(v.time - (time[up.row] as number)) < 12 * hour,
-      );
-      if (worked && length > 12 * hour) continue;
+      if (length > workLasts && wasWorkedOn(visitsTo(view), time[up.row] as number)) continue;
       blocks.push({ from: down.row, to: up.row });
       k = j;
       break;
@@ -71,6 +67,40 @@ export function findBlocks(view: View): Block[] {
   }
   return blocks;
 }
+
+/** Share of a slight loss by which what comes back may differ from it. Own choice. */
+const alike = 0.25;
+
+/**
+ * Objects in the edge of the path, which take too little to be found at once: a step down, and up again by as much within
+ * a long weekend, and nobody aimed or cleaned the beam. A knock stays until somebody does.
+ *
+ * @param steps steps in order of time
+ */
+export function standsBetween(view: View, steps: readonly Step[]): Block[] {
+  const { time } = view.trace;
+  return steps.flatMap((down, k) => {
+    const up = steps[k + 1];
+    if (up === undefined || down.loss <= 0 || Math.abs(up.loss + down.loss) > alike * down.loss) return [];
+    const left = time[up.row] as number;
+    return left - (time[down.row] as number) > longest || wasWorkedOn(visitsTo(view), left)
+      ? []
+      : [{ from: down.row, to: up.row }];
+  });
+}
+
+/** Visits that concern a beam. */
+export const visitsTo = ({ site, beam }: View): Visit[] =>
+  site.visits.filter((v) => v.beam === undefined || v.beam === beam.id);
+
+/** Time about work on the beam within which what came back may be its doing [ms]. Own choice. */
+const workLasts = 12 * hour;
+
+const work: readonly Visit['work'][] = ['realigned', 'cleaned', 'renormalised'];
+
+/** Whether someone aimed or cleaned the beam, or set its reading anew, about an instant. */
+export const wasWorkedOn = (visits: readonly Visit[], at: number): boolean =>
+  visits.some((v) => work.includes(v.work) && Math.abs(v.time - at) < workLasts);
 
 /** Whether more than half of the levels lose less than a share of the level before: a look that spares the median. */
 function mostlyAbove(levels: Float64Array, before: number, share: number): boolean {

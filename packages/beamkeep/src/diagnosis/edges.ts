@@ -41,21 +41,27 @@ const unevenBy = ({ view }: Unsorted, e: Excursion, share: number): number =>
   Math.max(share, (3 * view.sampleNoise) / e.bottom);
 
 /**
- * Most light that a knock which is put right again takes, the shortest that it stands [ms], how many times as long as its
- * edges, and spreads of single samples that it must pass. What takes so little so evenly for hours is no object in the
- * path as a rule, and smoke neither comes nor goes at once. Common practice, no source; the figures are an own choice.
+ * Most light that a slight stand takes, the shortest that it stands [ms], how many times as long as its edges, and spreads
+ * of single samples that it must pass. Smoke neither comes nor goes at once. Own choice.
  */
-const nudge = { most: 0.2, stands: hour, edges: 20, spreads: 8 };
+const slight = { most: 0.2, stands: hour, edges: 20, spreads: 8 };
 
-/** A slight loss at once that stands for hours and is gone at once, on this day alone: knocked, and put right. */
-export const isNudge = (picture: Unsorted, e: Excursion, f: Family | undefined): boolean =>
+/**
+ * A slight loss at once that stands for hours and is gone at once, on this day alone: knocked and put right, where someone
+ * was there to aim it, or else an object in the edge of the path.
+ */
+export const isSlightStand = (picture: Unsorted, e: Excursion, f: Family | undefined): boolean =>
   !e.open &&
-  e.bottom < nudge.most &&
-  e.bottom > Math.max(picture.slowLimit, nudge.spreads * picture.view.sampleNoise) &&
-  e.end - e.start >= Math.max(nudge.stands, nudge.edges * (e.onsetRows + e.recoveryRows) * picture.view.interval) &&
+  e.bottom < slight.most &&
+  e.bottom > Math.max(picture.slowLimit, slight.spreads * picture.view.sampleNoise) &&
+  standsLong(picture, e) &&
   (f === undefined || f.otherDays < familyDays) &&
   isSharp(picture, e) &&
   isFlat(picture, e);
+
+/** Whether an excursion stands for hours, and many times as long as its edges. */
+export const standsLong = ({ view }: Unsorted, e: Excursion): boolean =>
+  e.end - e.start >= Math.max(slight.stands, slight.edges * (e.onsetRows + e.recoveryRows) * view.interval);
 
 /** Whether most of an excursion's depth came over so many rows or more: more than one sample stands between. */
 const growsOver = (picture: Unsorted, e: Excursion, rows: number): boolean =>

@@ -1,7 +1,7 @@
 import type { Stretch } from '../columns/index.js';
 import { rowAt } from '../columns/index.js';
 import { median, robustSpread, rollingMedian } from '../statistics/index.js';
-import { findBlocks } from './blocks.js';
+import { type Block, findBlocks, standsBetween, visitsTo } from './blocks.js';
 import { cellAt } from './cells.js';
 import type { Climb } from './climb.js';
 import { findClimbs } from './climbs.js';
@@ -38,7 +38,7 @@ const leastShare = 0.015;
 
 /** Measures a beam. */
 export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
-  const visits = view.site.visits.filter((v) => v.beam === undefined || v.beam === view.beam.id);
+  const visits = visitsTo(view);
   const blocks = findBlocks(view);
   const shaded = new Uint8Array(view.trace.time.length);
   for (const { from, to } of blocks) shaded.fill(1, from, to);
@@ -52,7 +52,11 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   const { cells } = first;
   const known = knownSteps(view, first, slowLimit, { cycleAllowed, mask: shaded });
   const second = takeApart(view, slowLimit, { cycleAllowed, mask: shaded, cells, known });
-  const parts = withRows(view, takeApart(view, slowLimit, { cycleAllowed, mask: maskOf(view, second, shaded), known }));
+  const stands = standsBetween(view, second.steps);
+  for (const { from, to } of stands) shaded.fill(1, from, to);
+  const lasting = without(known, stands);
+  const mask = maskOf(view, second, shaded);
+  const parts = withRows(view, takeApart(view, slowLimit, { cycleAllowed, mask, known: lasting }));
   const depth = depths(view, parts.left);
   const rough = roughness(view, depth);
   const raised = roughFactor(rough, depth.length, view.sampleNoise);
@@ -88,6 +92,15 @@ export function pictureOf(view: View, fires: readonly Stretch[]): Picture {
   };
   return { ...base, kind: sortExcursions(base) };
 }
+
+/** Steps that are known, without those at either side of an object. */
+const without = (
+  { steps, stands }: NonNullable<Guides['known']>,
+  objects: readonly Block[],
+): NonNullable<Guides['known']> => {
+  const isReal = ({ row }: Step): boolean => !objects.some(({ from, to }) => row >= from && row <= to);
+  return { steps: steps.filter(isReal), stands: (step) => isReal(step) && stands(step) };
+};
 
 /** Intervals of sampling within which the rows on either side of a step follow one another. Own choice. */
 const mostIntervals = 4;

@@ -1,8 +1,9 @@
 import { hour } from '../columns/index.js';
 import { slowestSmoke, smokeGrowth } from '../numbers/index.js';
 import { median } from '../statistics/index.js';
+import { wasWorkedOn } from './blocks.js';
 import { climbIn, growsAsUsual } from './climbsWithin.js';
-import { isBlock, isNudge } from './edges.js';
+import { isBlock, isSlightStand } from './edges.js';
 import { type Excursion, slowerOut } from './excursions.js';
 import { type Family, familyDays, hoursBetween, solarHour } from './families.js';
 import type { Kind, Unsorted } from './picture.js';
@@ -58,7 +59,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
     (hasFamily(f, isFilm ? 2 : 3) || (growsAsUsual(picture, e) && !isLoneHump(e, f))) && !isSteadiest(e, f);
   const often = f !== undefined && f.otherDays >= 4;
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
-  if (isNudge(picture, e, f)) return 'knock';
+  if (isSlightStand(picture, e, f)) return wasWorkedOn(picture.visits, e.end) ? 'knock' : 'block';
   if (isBlock(picture, e) && !(often && e.deepSamples <= 3 && e.depth < 0.7)) {
     // The same flat shallow step at working hours on many days: the structure under a load, rather than an object.
     if (f !== undefined && f.otherDays >= loadDays && e.depth < shallow && e.deepSamples > 3) return 'load';

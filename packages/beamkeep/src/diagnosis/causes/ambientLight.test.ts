@@ -39,11 +39,12 @@ describe('ambient-light', () => {
     expect(measured(theOne(diagnosed(blind), 'ambient-light'), 'share of raised levels')).toBe(0);
   });
   describe('that comes through a flickering window, at its hour', () => {
-    const flickers = (raised: number) =>
+    const flickers = (raised: number, moves = 0) =>
       diagnosed(
         recordOf(
           (t) => {
-            const lit = dayOf(t) % 3 > 0 && hourOf(t) >= 13 && hourOf(t) < 13.7;
+            const begin = 13 + moves * dayOf(t);
+            const lit = dayOf(t) % 3 > 0 && hourOf(t) >= begin && hourOf(t) < begin + 0.7;
             return lit ? 1 + raised + 0.06 * normalOf(Math.floor(t / minute), 3) : 1;
           },
           { days: 15, intervalSeconds: 60 },
@@ -55,7 +56,11 @@ describe('ambient-light', () => {
       expect(measured(found, 'solar time')).toBeCloseTo(13.35, 0);
       expect(stated(flickers(0.03), 'electrical-noise')).toEqual([]);
     });
-    it('is electrical noise where the mean stays', () => {
+    it('is light where the mean stays, if its hour moves with the season as no timer does', () => {
+      expect(stated(flickers(0, 2 / 60), 'ambient-light')).toHaveLength(1);
+      expect(stated(flickers(0, 2 / 60), 'electrical-noise')).toEqual([]);
+    });
+    it('is electrical noise where the mean and the hour stay', () => {
       expect(stated(flickers(0), 'ambient-light')).toEqual([]);
       expect(stated(flickers(0), 'electrical-noise').length).toBeGreaterThan(0);
     });

@@ -21,9 +21,10 @@ describe('cleaned', () => {
   });
   it('is less than likely where the reading was set anew some hours after it fell', () => {
     const fell = recordOf((t) => (t < at(1, 9) || t >= at(1, 12) ? 1 : 0.93), { days: 2.5, intervalSeconds: 60 });
-    const set = siteOf({}, { visits: [{ time: iso(at(1, 12)), beam: 'B1', work: 'renormalised' }] });
-    expect(stated(diagnosed(fell), 'cleaned')).toHaveLength(1);
-    expect(stated(diagnosed(fell, set), 'cleaned')).toEqual([]);
+    const after = (work: string) =>
+      stated(diagnosed(fell, siteOf({}, { visits: [{ time: iso(at(1, 12)), beam: 'B1', work }] })), 'cleaned');
+    expect(after('realigned')).toHaveLength(1);
+    expect(after('renormalised')).toEqual([]);
   });
   it('is surer with a visit, and less than likely where the reading was set back to clean air', () => {
     const small = recordOf((t) => (t < at(12, 9) ? 0.985 : 1), { days: 24 });

@@ -40,15 +40,17 @@ describe('misalignment-step', () => {
   });
   describe('slight, and put right some hours later', () => {
     const [from, to] = [at(1, 9), at(1, 12)];
-    const nudged = (lost: number, edge = 1) =>
+    const aimed = siteOf({}, { visits: [{ time: iso(to), beam: 'B1', work: 'realigned' }] });
+    const nudged = (lost: number, edge = 1, site?: typeof aimed) =>
       diagnosed(
         recordOf((t) => 1 - lost * rise(t, from, from + edge) * (1 - rise(t, to - edge, to)), {
           days: 2.5,
           intervalSeconds: 60,
         }),
+        site,
       );
-    it('is a knock and its end, neither smoke nor an object in the path', () => {
-      const diagnosis = nudged(0.07);
+    it('is a knock and its end where somebody was there to aim it, neither smoke nor an object in the path', () => {
+      const diagnosis = nudged(0.07, 1, aimed);
       const found = theOne(diagnosis, 'misalignment-step');
       expect([found.start, found.end, found.severity]).toEqual([from + 60_000, to - 60_000, 'note']);
       expect(theOne(diagnosis, 'cleaned').start).toBe(to);
@@ -57,6 +59,13 @@ describe('misalignment-step', () => {
     it('is smoke where it grew over some samples', () => {
       expect(stated(nudged(0.07, 8 * 60_000), 'smoke-like')).toHaveLength(1);
       expect(stated(nudged(0.07, 8 * 60_000), 'misalignment-step')).toEqual([]);
+    });
+    it('is an object in the edge of the path where nobody was', () => {
+      const diagnosis = nudged(0.07);
+      const found = theOne(diagnosis, 'obstruction');
+      expect([found.start, found.end, found.severity]).toEqual([from + 60_000, to - 60_000, 'note']);
+      for (const other of ['smoke-like', 'misalignment-step', 'cleaned'] as const)
+        expect(stated(diagnosis, other)).toEqual([]);
     });
     it('is an object where it took most of the light', () => {
       expect(stated(nudged(0.6), 'obstruction')).toHaveLength(1);

@@ -1,5 +1,6 @@
 import { hour, second } from '../../columns/index.js';
 import type { Cause, Claim } from '../cause.js';
+import { standsLong } from '../edges.js';
 import type { Excursion } from '../excursions.js';
 import type { Picture } from '../picture.js';
 import { levelOf } from '../view.js';
@@ -36,12 +37,17 @@ function isGlimpse({ excursions, kind, raised, view }: Picture, e: Excursion): b
   );
 }
 
+/** Share of the light that shows an object as clearly as its standing for hours does. Own choice. */
+const standing = 0.2;
+
 function blocks(picture: Picture): Claim[] {
   const claims: Claim[] = [];
   for (const e of picture.excursions) {
     if (picture.kind.get(e) !== 'block' || isSunlit(picture, e)) continue;
+    // What stands for hours as even as that is there, however little it takes.
+    const clear = standsLong(picture, e) ? Math.max(standing, e.bottom) : e.bottom;
     const confidence =
-      Math.min(0.97, logistic(14 * (e.bottom - 0.12) + 1.5 * (0.3 - e.unevenness) + 0.8)) *
+      Math.min(0.97, logistic(14 * (clear - 0.12) + 1.5 * (0.3 - e.unevenness) + 0.8)) *
       (isGlimpse(picture, e) ? glimpsed : 1);
     const beyond = e.depth * 100 >= picture.view.beam.alarmThreshold;
     claims.push({

@@ -1,5 +1,5 @@
-import { hour, type Stretch } from '../../columns/index.js';
-import { median } from '../../statistics/index.js';
+import { day, hour, type Stretch } from '../../columns/index.js';
+import { mannKendall, median, theilSen } from '../../statistics/index.js';
 import type { Excursion } from '../excursions.js';
 import { hoursBetween, solarHour } from '../families.js';
 import type { Kind, Picture } from '../picture.js';
@@ -152,6 +152,43 @@ function raisedIn({ depth }: Picture, stretches: readonly RoughStretch[]): numbe
   return sum / rows / Math.hypot(1 / Math.sqrt(rows), leastError);
 }
 
+/** Fewest days that show a course through the season, chance of a trend taken for none, and least move [intervals]. Own choice. */
+const season = { days: 6, chance: 0.002, moves: 2.5 };
+
+/**
+ * Whether begins or ends move on from day to day by the clock on the wall and by UTC, as the sun does at a window and
+ * no timer: Mann and Kendall's test.
+ */
+function movesWithTheSeason({ view }: Picture, days: readonly Stretch[]): boolean {
+  const inOrder = [...days].sort((a, b) => a.start - b.start);
+  const first = inOrder[0]?.start ?? 0;
+  const tends = (values: readonly number[]): number => {
+    const { s, p } = mannKendall(values);
+    const moved =
+      (Math.abs(
+        theilSen(
+          inOrder.map(({ start }) => start / day),
+          values,
+        ).slope,
+      ) *
+        ((inOrder.at(-1)?.start ?? first) - first)) /
+      day;
+    return p < season.chance && moved > season.moves * view.interval ? Math.sign(s) : 0;
+  };
+  return (
+    inOrder.length >= season.days &&
+    (['start', 'end'] as const).some((edge) => {
+      const [utc, wall] = [() => 0, (t: number) => view.clock.offset(t)].map((offset) =>
+        tends(inOrder.map((of) => wrapped(of[edge] + offset(of[edge]) - first - offset(first)))),
+      );
+      return utc !== 0 && utc === wall;
+    })
+  );
+}
+
+/** Time of day from half a day before midnight to half a day after [ms]. */
+const wrapped = (time: number): number => time - day * Math.round(time / day);
+
 /** Kinds of a dip that a blinded receiver may leave, and the longest such dip [ms]. Own choice. */
 const blinding: readonly (Kind | undefined)[] = ['block', 'rough', 'smoke', 'light', 'slow'];
 const longest = 3 * hour;
@@ -181,13 +218,14 @@ function findSunlit(picture: Picture): Sunlit | undefined {
   const { excursions, kind } = picture;
   const light = excursions.filter((e) => kind.get(e) === 'light' && (e.deepSamples > 1 || e.depth > 0.04));
   const { noise } = shakingOrNoise(picture);
+  const rough = noise.map((r) => roughPatch(picture, r));
   const dips = excursions.filter((e) => e.sign === 1 && blinding.includes(kind.get(e)) && e.end - e.start <= longest);
   const found = [
     lightAmong(
       picture,
-      [...light, ...noise.map((r) => roughPatch(picture, r))],
+      [...light, ...rough],
       { ...clear, share: doubtful.share },
-      logistic(2 * (raisedIn(picture, noise) - 2)),
+      rough.length > 0 && movesWithTheSeason(picture, rough) ? 1 : logistic(2 * (raisedIn(picture, noise) - 2)),
     ),
     lightAmong(picture, light, clear),
     lightAmong(picture, dips, doubtful),
