@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dayOf, hourOf, left, pictured, recordOf } from '../../../../tests/diagnosis/kit.js';
+import { dayOf, diagnosed, hourOf, left, pictured, recordOf, theOne } from '../../../../tests/diagnosis/kit.js';
 import { heatOfDay, lobe, typical } from '../../../../tests/diagnosis/typical.js';
 import { mayBeMovement } from './cycleKind.js';
 
@@ -21,6 +21,12 @@ describe('mayBeMovement', () => {
     const { shape } = pictured(typical[cause]());
     expect(shape.days).toBeGreaterThan(10);
     expect(mayBeMovement(shape)).toBe(false);
+  });
+  it('is not a lamp that is switched on for hours every day, raised or lowered: light stays to be seen', () => {
+    const lit = (by: number) =>
+      recordOf((t) => (hourOf(t) >= 12.3 && hourOf(t) < 18 ? 1 + by : 1), { days: 20, noise: 0.003 });
+    for (const by of [0.04, -0.04]) expect(mayBeMovement(pictured(lit(by)).shape)).toBe(false);
+    expect(theOne(diagnosed(lit(0.04)), 'ambient-light').episodes?.length).toBeGreaterThanOrEqual(19);
   });
   it('comes nearly every day, also in the hours of mist', () => {
     const hump = (t: number): number => 0.2 * Math.max(0, Math.sin(((hourOf(t) - 1) / 11) * Math.PI));

@@ -1,9 +1,9 @@
-import { day } from '../columns/index.js';
+import { day, hour } from '../columns/index.js';
 import { median, quantile, rollingMedian } from '../statistics/index.js';
 import { middle } from './cells.js';
 import { solarHour } from './families.js';
 import type { CellParts } from './takeApart.js';
-import type { View } from './view.js';
+import { levelOf, tenLog, type View } from './view.js';
 
 /*
  * What repeats with the day need not be movement: mist comes most nights in a wet month, and its dips would pass for a
@@ -27,6 +27,11 @@ export interface DailyShape {
   readonly raggedness: number;
   /** The same with the noise of single cells taken out, by a median of three; NaN where no day then swings enough. */
   readonly smoothRaggedness: number;
+  /**
+   * Steepest change over two cells as a share of the swing, up or down, whichever is less: 1 where it is switched; median.
+   * NaN where cells are too wide, or days too few that pass a step of the scale by far.
+   */
+  readonly switched: number;
 }
 
 /** Measures the shape of a beam's days. */
@@ -37,6 +42,8 @@ export function dailyShape(view: View, parts: CellParts, least: number): DailySh
   const dark: number[] = [];
   const rag: number[] = [];
   const smoothRag: number[] = [];
+  const sudden: number[] = [];
+  const step = (tenLog * view.quantum) / (levelOf(median(slow)) || 1);
   let east = 0;
   let north = 0;
   let judged = 0;
@@ -50,6 +57,8 @@ export function dailyShape(view: View, parts: CellParts, least: number): DailySh
     if (!(swing > Math.max(least, 5 * parts.cellNoise))) continue;
     judged++;
     rag.push(ups(x) / (2 * swing));
+    // Of two steps of a coarse scale, what moves slowly takes one at a time: of one step nothing is known.
+    if (swing > 1.5 * step) sudden.push(Math.min(steepest(x, 1), steepest(x, -1)) / swing);
     const smooth = rollingMedian(x, 3);
     smoothRag.push(ups(smooth) / (2 * (quantile(smooth, 0.97) - quantile(smooth, 0.1))));
     let level = 0;
@@ -80,6 +89,7 @@ export function dailyShape(view: View, parts: CellParts, least: number): DailySh
     agreement: total > 0 ? Math.hypot(east, north) / total : 0,
     raggedness: median(rag),
     smoothRaggedness: median(smoothRag),
+    switched: cells.width > widest || sudden.length < leastSudden ? Number.NaN : median(sudden),
   };
 }
 
@@ -93,6 +103,20 @@ function ups(x: Float64Array): number {
     last = v;
   }
   return sum;
+}
+
+/** Widest cell that shows what is switched [ms], and fewest days that do. Own choice. */
+const widest = 1.5 * hour;
+const leastSudden = 3;
+
+/** Greatest change over two cells, towards a sign: a change at once that falls within a cell shows in full over two. */
+function steepest(x: Float64Array, sign: 1 | -1): number {
+  let most = 0;
+  for (let h = 2; h < x.length; h++) {
+    const change = sign * ((x[h] as number) - (x[h - 2] as number));
+    if (change > most) most = change;
+  }
+  return most;
 }
 
 /** Share of the day that movement leaves flat at most, and how ragged its course may be. */
@@ -112,11 +136,19 @@ const flattestAlways = 0.65;
 const smoothAlways = 1.15;
 
 /**
+ * Share of the day's swing that comes and goes within two cells: a building lags behind heat, light is switched. And hours
+ * a day that light may stand and leave the middle of the day as it is. Own choice.
+ */
+const switchedAtOnce = 0.82;
+const mostLit = 9;
+
+/**
  * Whether the daily repetition may be taken for movement, so far as its shape tells: mist dips in the coldest hours and
  * leaves the rest flat, sun lasts an hour or two, dust is ragged.
  */
 export function mayBeMovement(shape: DailyShape): boolean {
   if (shape.days < 3) return true;
+  if (shape.switched > switchedAtOnce && Math.min(shape.darkHours, 24 - shape.darkHours) <= mostLit) return false;
   const byDay = shape.darkAt > 9.5 && shape.darkAt < 20;
   if (shape.raggedness < smoothByDay && byDay && shape.darkHours >= 3) {
     return shape.flatShare < flattestByDay;

@@ -61,6 +61,21 @@ describe('process-aerosol', () => {
     expect(found(() => true)).not.toEqual([]);
     expect(found((t) => dayOf(t) % 9 === 1)).toEqual([]);
   });
+  it('is less likely where mist comes in the same hours on many more days', () => {
+    // Uneven dips that come as quickly as they go.
+    const dip = (minutes: number): number => Math.exp(-(((minutes - 40) / 20) ** 2));
+    const puffs = (t: number): number =>
+      0.5 *
+      (0.7 + 0.6 * chanceOf(Math.floor(t / minute), 6)) *
+      (dip((hourOf(t) - 3 - 2 * chanceOf(dayOf(t), 4)) * 60) + dip((hourOf(t) - 5.5 - chanceOf(dayOf(t), 5)) * 60));
+    const mist = (t: number): number =>
+      1.2 * Math.max(0, Math.sin((Math.PI * hourOf(t)) / 9)) ** 2 * (hourOf(t) < 9 ? 1 : 0);
+    const sure = (misty: boolean) =>
+      diagnosed(recordOf((t) => left(dayOf(t) % 8 === 2 ? puffs(t) : misty ? mist(t) : 0), { days: 40 })).findings.find(
+        ({ cause }) => cause === 'process-aerosol',
+      )?.confidence ?? 0;
+    expect(sure(true)).toBeLessThan(sure(false) - 0.2);
+  });
   it('is not stated of two fires on two days', () => {
     const fire = (minutes: number): number => (minutes < 0 ? 0 : Math.min(6, minutes / 2) * Math.exp(-minutes / 40));
     const found = diagnosed(

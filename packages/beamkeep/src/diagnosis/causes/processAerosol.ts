@@ -75,6 +75,18 @@ const habitsOfWork = (picture: Picture, week: number, dipsADay: number): number 
     ? -0.6
     : 0.15 * Math.max(0, Math.min(3, week - byChance)) + (picture.view.interval >= hidesShape ? Math.log(dipsADay) : 0);
 
+/** How near its middle a night's mist lies to the dips [h]. Own choice. */
+const withMist = 5;
+
+/** How much speaks against work where mist comes in the same hours on many more days: these dips are more of it. */
+function moreMist(picture: Picture, hours: readonly number[], days: number): number {
+  const middle = meanHour(hours);
+  const nights = [...daysOf(picture, 'film').values()].filter((of) =>
+    of.some((e) => hoursBetween(picture.view.clock.hourOfDay((e.start + e.end) / 2), middle) <= withMist),
+  );
+  return Math.log(Math.max(1, nights.length / days));
+}
+
 /** Dust, steam or exhaust from work: ragged partial dips in working hours. */
 export const processAerosol: Cause = {
   word: 'process-aerosol',
@@ -101,10 +113,9 @@ export const processAerosol: Cause = {
     const dipsADay = all.length / days.size;
     // Work round the clock keeps to no hours, but to nearly every day.
     const steady = dipsADay >= roundTheClock ? days.size / (lastDay - firstDay + 1) : 0;
+    const habits = habitsOfWork(picture, week, dipsADay) - moreMist(picture, hours, days.size);
     const confidence =
-      0.97 *
-      clearness(shape, unevenness, rises, habitsOfWork(picture, week, dipsADay)) *
-      logistic(12 * (Math.max(kept, steady) - 0.25));
+      0.97 * clearness(shape, unevenness, rises, habits) * logistic(12 * (Math.max(kept, steady) - 0.25));
     if (confidence < 0.1) return [];
     return spells(episodesOf(days.values())).map((s) => ({
       start: s.start,
