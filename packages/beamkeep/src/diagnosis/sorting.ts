@@ -182,6 +182,10 @@ const isLoad = ({ view }: Unsorted, e: Excursion, f: Family | undefined): boolea
   e.recoveryRows <= 2 &&
   e.unevenness <= Math.max(0.12, (2.5 * view.sampleNoise) / e.bottom);
 
+/** Whether an excursion is a smooth dip of hours about the coldest hours, as mist is. */
+export const isLikeFilm = (view: View, e: Excursion): boolean =>
+  e.sign === 1 && filmScore(e, solarHour(view, (e.start + e.end) / 2)) > 0;
+
 /** Above 0 for a smooth dip of hours about the coldest hours; measured on simulated mist and dust. */
 function filmScore(e: Excursion, at: number): number {
   const long = (e.end - e.start) / hour;

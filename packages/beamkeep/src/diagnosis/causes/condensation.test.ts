@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   at,
+  dayOf,
   diagnosed,
   hourOf,
   left,
@@ -60,6 +61,29 @@ describe('condensation', () => {
     const byDay = moved(second, 11, 1);
     const kind = new Map([...picture.kind, [byDay, 'film'] as const]);
     expect(surely([first, byDay], kind)).toBeLessThan(0.1 * surely(dips));
+  });
+  it('counts nights whose mist grows as smoke may, from three on, and takes no smoke away', () => {
+    const nights: [date: number, decibels: number, comes: number, goes: number][] = [
+      [4, 0.5, 2.5, 3],
+      [9, 2.6, 1.5, 1.5],
+      [16, 1.3, 1, 4],
+    ];
+    const found = (dates: number[]) =>
+      diagnosed(
+        recordOf(
+          (t) => {
+            const night = nights.find(([date]) => date === dayOf(t) && dates.includes(date));
+            if (night === undefined) return 1;
+            const [, decibels, comes, goes] = night;
+            return left(decibels * rise(hourOf(t), 4 - comes, 4) * (1 - rise(hourOf(t), 5, 5 + goes)));
+          },
+          { days: 24, intervalSeconds: 120 },
+        ),
+      );
+    const all = found([4, 9, 16]);
+    expect(theOne(all, 'condensation').episodes).toHaveLength(3);
+    expect(stated(all, 'smoke-like')).toHaveLength(2);
+    expect(stated(found([4, 9]), 'condensation')).toEqual([]);
   });
   it.each(['process-aerosol', 'building-movement'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'condensation')).toEqual([]),

@@ -4,10 +4,11 @@ import type { Cause } from '../cause.js';
 import type { Excursion } from '../excursions.js';
 import { solarHour } from '../families.js';
 import type { Picture } from '../picture.js';
+import { isLikeFilm } from '../sorting.js';
 import { type Spell, spells } from '../spells.js';
 import { swayAt } from '../swayAt.js';
 import { clockTime, counted, evidence, logistic, percent } from '../wording.js';
-import { agreement, daysOf, episodesOf, recent } from './recurring.js';
+import { agreement, byDay, daysOf, episodesOf, recent } from './recurring.js';
 
 /** Share of the daily swing that mist on a moving beam passes as a rule. Own choice. */
 const beyondSway = 0.5;
@@ -28,6 +29,24 @@ function nightsOf({ view }: Picture, { episodes }: Spell): number {
   return Math.max(...days) - Math.min(...days) + 1;
 }
 
+/** Nights from which what may be smoke counts as mist as well: a fire or two is no mist. Own choice. */
+const severalNights = 3;
+
+/**
+ * The nights of mist: those taken for it, and those that cannot be told from smoke but dip as smoothly for hours about
+ * the coldest hours of several nights. The latter are told as smoke as well: this only stands beside it.
+ */
+function mistyNights(picture: Picture): Map<number, Excursion[]> {
+  const film = daysOf(picture, 'film');
+  if (film.size === 0) return film;
+  const smoke = [...daysOf(picture, 'smoke').values()].flat().filter((e) => isLikeFilm(picture.view, e));
+  const both = byDay(
+    picture,
+    [...[...film.values()].flat(), ...smoke].sort((a, b) => a.start - b.start),
+  );
+  return both.size >= severalNights ? both : film;
+}
+
 /** Mist or dew on the optics: smooth, hours long, about the coldest hours, gone as it warms. */
 export const condensation: Cause = {
   word: 'condensation',
@@ -36,7 +55,7 @@ export const condensation: Cause = {
   action: 'Dry both ends. If it comes back, keep the optics above the dew point.',
   settles: 'Look at the optics in the coldest hour: a film that dries as the level returns is the cause.',
   claims: (picture) => {
-    const nights = daysOf(picture, 'film');
+    const nights = mistyNights(picture);
     if (nights.size === 0) return [];
     const all = [...nights.values()].flat();
     const depth = median(all.map((e) => e.depth));
