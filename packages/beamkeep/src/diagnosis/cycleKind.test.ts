@@ -22,11 +22,10 @@ describe('mayBeMovement', () => {
     expect(shape.days).toBeGreaterThan(10);
     expect(mayBeMovement(shape)).toBe(false);
   });
-  it('is not a lamp that is switched on for hours every day, raised or lowered: light stays to be seen', () => {
-    const lit = (by: number) =>
-      recordOf((t) => (hourOf(t) >= 12.3 && hourOf(t) < 18 ? 1 + by : 1), { days: 20, noise: 0.003 });
-    for (const by of [0.04, -0.04]) expect(mayBeMovement(pictured(lit(by)).shape)).toBe(false);
-    expect(theOne(diagnosed(lit(0.04)), 'ambient-light').episodes?.length).toBeGreaterThanOrEqual(19);
+  it('is not a lamp that is switched on for hours every day: light stays to be seen', () => {
+    const lit = recordOf((t) => (hourOf(t) >= 12.3 && hourOf(t) < 18 ? 1.04 : 1), { days: 20, noise: 0.003 });
+    expect(mayBeMovement(pictured(lit).shape)).toBe(false);
+    expect(theOne(diagnosed(lit), 'ambient-light').episodes?.length).toBeGreaterThanOrEqual(19);
   });
   it('comes nearly every day, also in the hours of mist', () => {
     const hump = (t: number): number => 0.2 * Math.max(0, Math.sin(((hourOf(t) - 1) / 11) * Math.PI));

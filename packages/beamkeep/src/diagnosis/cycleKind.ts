@@ -137,10 +137,10 @@ const smoothAlways = 1.15;
 
 /**
  * Share of the day's swing that comes and goes within two cells: a building lags behind heat, light is switched. And hours
- * a day that light may stand and leave the middle of the day as it is. Own choice.
+ * of the day that light leaves dark, so that the middle of the day stays as it is: dips at once are no light. Own choice.
  */
 const switchedAtOnce = 0.82;
-const mostLit = 9;
+const leastDark = 14;
 
 /**
  * Whether the daily repetition may be taken for movement, so far as its shape tells: mist dips in the coldest hours and
@@ -148,7 +148,7 @@ const mostLit = 9;
  */
 export function mayBeMovement(shape: DailyShape): boolean {
   if (shape.days < 3) return true;
-  if (shape.switched > switchedAtOnce && Math.min(shape.darkHours, 24 - shape.darkHours) <= mostLit) return false;
+  if (shape.switched > switchedAtOnce && shape.darkHours >= leastDark) return false;
   const byDay = shape.darkAt > 9.5 && shape.darkAt < 20;
   if (shape.raggedness < smoothByDay && byDay && shape.darkHours >= 3) {
     return shape.flatShare < flattestByDay;

@@ -1,5 +1,5 @@
 import { day, hour, type Stretch } from '../../columns/index.js';
-import { mannKendall, median, theilSen } from '../../statistics/index.js';
+import { median, robustLeastSquares } from '../../statistics/index.js';
 import type { Excursion } from '../excursions.js';
 import { hoursBetween, solarHour } from '../families.js';
 import type { Kind, Picture } from '../picture.js';
@@ -152,38 +152,27 @@ function raisedIn({ depth }: Picture, stretches: readonly RoughStretch[]): numbe
   return sum / rows / Math.hypot(1 / Math.sqrt(rows), leastError);
 }
 
-/** Fewest days that show a course through the season, chance of a trend taken for none, and least move [intervals]. Own choice. */
-const season = { days: 6, chance: 0.002, moves: 2.5 };
+/** Fewest days that show a course through the season, spreads of its slope, and least move [intervals]. Own choice. */
+const season = { days: 6, clear: 4, moves: 2.5 };
 
-/**
- * Whether begins or ends move on from day to day by the clock on the wall and by UTC, as the sun does at a window and
- * no timer: Mann and Kendall's test.
- */
+/** Whether begins or ends move on from day to day by the clock on the wall and by UTC, as the sun does at a window and no timer. */
 function movesWithTheSeason({ view }: Picture, days: readonly Stretch[]): boolean {
-  const inOrder = [...days].sort((a, b) => a.start - b.start);
-  const first = inOrder[0]?.start ?? 0;
-  const tends = (values: readonly number[]): number => {
-    const { s, p } = mannKendall(values);
-    const moved =
-      (Math.abs(
-        theilSen(
-          inOrder.map(({ start }) => start / day),
-          values,
-        ).slope,
-      ) *
-        ((inOrder.at(-1)?.start ?? first) - first)) /
-      day;
-    return p < season.chance && moved > season.moves * view.interval ? Math.sign(s) : 0;
+  if (days.length < season.days) return false;
+  const first = Math.min(...days.map(({ start }) => start));
+  const passed = Float64Array.from(days, ({ start }) => (start - first) / day);
+  const level = new Float64Array(days.length).fill(1);
+  const tends = (hours: Float64Array): number => {
+    const { coefficients, covariance } = robustLeastSquares([level, passed], hours, { leastSpread: view.interval });
+    const slope = coefficients[1] as number;
+    const isClear = Math.abs(slope) > season.clear * Math.sqrt(covariance[1]?.[1] as number);
+    return isClear && Math.abs(slope) * Math.max(...passed) > season.moves * view.interval ? Math.sign(slope) : 0;
   };
-  return (
-    inOrder.length >= season.days &&
-    (['start', 'end'] as const).some((edge) => {
-      const [utc, wall] = [() => 0, (t: number) => view.clock.offset(t)].map((offset) =>
-        tends(inOrder.map((of) => wrapped(of[edge] + offset(of[edge]) - first - offset(first)))),
-      );
-      return utc !== 0 && utc === wall;
-    })
-  );
+  return (['start', 'end'] as const).some((edge) => {
+    const [utc, wall] = [() => 0, (t: number) => view.clock.offset(t)].map((offset) =>
+      tends(Float64Array.from(days, (of) => wrapped(of[edge] + offset(of[edge]) - first - offset(first)))),
+    );
+    return utc !== 0 && utc === wall;
+  });
 }
 
 /** Time of day from half a day before midnight to half a day after [ms]. */
