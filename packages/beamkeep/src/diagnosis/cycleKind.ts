@@ -136,11 +136,13 @@ const flattestAlways = 0.65;
 const smoothAlways = 1.15;
 
 /**
- * Share of the day's swing that comes and goes within two cells: a building lags behind heat, light is switched. And hours
- * of the day that light leaves dark, so that the middle of the day stays as it is: dips at once are no light. Own choice.
+ * Share of the day's swing that comes and goes within two cells: a building lags behind heat, light is switched. Hours of
+ * the day that light leaves dark, so that the middle of the day stays as it is: dips at once are no light. And how ragged
+ * a day may be that is lit once. Own choice.
  */
 const switchedAtOnce = 0.82;
 const leastDark = 14;
+const litOnce = 1.35;
 
 /**
  * Whether the daily repetition may be taken for movement, so far as its shape tells: mist dips in the coldest hours and
@@ -148,7 +150,7 @@ const leastDark = 14;
  */
 export function mayBeMovement(shape: DailyShape): boolean {
   if (shape.days < 3) return true;
-  if (shape.switched > switchedAtOnce && shape.darkHours >= leastDark) return false;
+  if (shape.switched > switchedAtOnce && shape.darkHours >= leastDark && shape.smoothRaggedness < litOnce) return false;
   const byDay = shape.darkAt > 9.5 && shape.darkAt < 20;
   if (shape.raggedness < smoothByDay && byDay && shape.darkHours >= 3) {
     return shape.flatShare < flattestByDay;
