@@ -32,6 +32,8 @@ export interface DailyShape {
    * NaN where cells are too wide, or days too few that pass a step of the scale by far.
    */
   readonly switched: number;
+  /** Loss at the clear level of those days [dB], median: below 0 where light is added to that of clean air. */
+  readonly clearLoss: number;
 }
 
 /** Measures the shape of a beam's days. */
@@ -43,6 +45,7 @@ export function dailyShape(view: View, parts: CellParts, least: number): DailySh
   const rag: number[] = [];
   const smoothRag: number[] = [];
   const sudden: number[] = [];
+  const clearest: number[] = [];
   const step = (tenLog * view.quantum) / (levelOf(median(slow)) || 1);
   let east = 0;
   let north = 0;
@@ -56,6 +59,7 @@ export function dailyShape(view: View, parts: CellParts, least: number): DailySh
     const swing = quantile(x, 0.97) - clear;
     if (!(swing > Math.max(least, 5 * parts.cellNoise))) continue;
     judged++;
+    clearest.push(quantile(course.subarray(from, from + perDay), 0.1));
     rag.push(ups(x) / (2 * swing));
     // Of two steps of a coarse scale, what moves slowly takes one at a time: of one step nothing is known.
     if (swing > 1.5 * step) sudden.push(Math.min(steepest(x, 1), steepest(x, -1)) / swing);
@@ -89,6 +93,7 @@ export function dailyShape(view: View, parts: CellParts, least: number): DailySh
     agreement: total > 0 ? Math.hypot(east, north) / total : 0,
     raggedness: median(rag),
     smoothRaggedness: median(smoothRag),
+    clearLoss: median(clearest),
     switched: cells.width > widest || sudden.length < leastSudden ? Number.NaN : median(sudden),
   };
 }
@@ -137,12 +142,17 @@ const smoothAlways = 1.15;
 
 /**
  * Share of the day's swing that comes and goes within two cells: a building lags behind heat, light is switched. Hours of
- * the day that light leaves dark, so that the middle of the day stays as it is: dips at once are no light. And how ragged
- * a day may be that is lit once. Own choice.
+ * the day that light leaves dark, so that the middle of the day stays as it is: dips at once are no light. How ragged a day
+ * may be that is lit once. And loss under which light was added to that of clean air [dB], which no aim does. Own choice.
  */
 const switchedAtOnce = 0.82;
 const leastDark = 14;
 const litOnce = 1.35;
+const added = -0.043;
+
+/** Whether light is switched on for some hours of the day. */
+const isLit = ({ switched, darkHours, smoothRaggedness, clearLoss }: DailyShape): boolean =>
+  switched > switchedAtOnce && darkHours >= leastDark && smoothRaggedness < litOnce && clearLoss < added;
 
 /**
  * Whether the daily repetition may be taken for movement, so far as its shape tells: mist dips in the coldest hours and
@@ -150,7 +160,7 @@ const litOnce = 1.35;
  */
 export function mayBeMovement(shape: DailyShape): boolean {
   if (shape.days < 3) return true;
-  if (shape.switched > switchedAtOnce && shape.darkHours >= leastDark && shape.smoothRaggedness < litOnce) return false;
+  if (isLit(shape)) return false;
   const byDay = shape.darkAt > 9.5 && shape.darkAt < 20;
   if (shape.raggedness < smoothByDay && byDay && shape.darkHours >= 3) {
     return shape.flatShare < flattestByDay;
