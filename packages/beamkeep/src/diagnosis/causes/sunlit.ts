@@ -217,7 +217,7 @@ function findSunlit(picture: Picture): Sunlit | undefined {
       picture,
       [...light, ...rough],
       { ...clear, share: doubtful.share },
-      rough.length > 0 && movesWithTheSeason(picture, rough) ? 1 : logistic(2 * (raisedIn(picture, noise) - 2)),
+      movesWithTheSeason(picture, rough) ? 1 : logistic(2 * (raisedIn(picture, noise) - 2)),
     ),
     lightAmong(picture, light, clear),
     lightAmong(picture, dips, doubtful),
