@@ -152,8 +152,11 @@ function raisedIn({ depth }: Picture, stretches: readonly RoughStretch[]): numbe
   return sum / rows / Math.hypot(1 / Math.sqrt(rows), leastError);
 }
 
-/** Fewest days that show a course through the season, least spread of the hours [intervals], and spreads of chance. Own choice. */
-const season = { days: 6, moves: 0.8, clear: 2.6 };
+/**
+ * Fewest days that show a course through the season, least spread of the hours [intervals], spreads of chance, and longest
+ * that a window lets the sun in [ms]: a shift is longer. Own choice.
+ */
+const season = { days: 6, moves: 0.8, clear: 2.6, longest: 4 * hour };
 
 /**
  * Whether begins or ends move on from day to day by the clock on the wall and by UTC, as the sun does at a window and no
@@ -162,7 +165,7 @@ const season = { days: 6, moves: 0.8, clear: 2.6 };
  */
 function movesWithTheSeason({ view }: Picture, days: readonly Stretch[]): boolean {
   const n = days.length;
-  if (n < season.days) return false;
+  if (n < season.days || median(days.map(({ start, end }) => end - start)) > season.longest) return false;
   const inOrder = [...days].sort((a, b) => a.start - b.start);
   const first = (inOrder[0] as Stretch).start;
   const moves = (hours: readonly number[]): boolean => {
