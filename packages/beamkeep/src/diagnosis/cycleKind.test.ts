@@ -24,7 +24,11 @@ describe('mayBeMovement', () => {
   });
   it('is not a lamp that is switched on for hours every day: light stays to be seen', () => {
     const lit = recordOf((t) => (hourOf(t) >= 12.3 && hourOf(t) < 18 ? 1.04 : 1), { days: 20, noise: 0.003 });
-    expect(mayBeMovement(pictured(lit).shape)).toBe(false);
+    const { shape } = pictured(lit);
+    expect(mayBeMovement(shape)).toBe(false);
+    // Dips at once hide movement, as does what comes and goes all day; a turn of the head adds no light.
+    for (const other of [{ darkHours: 6 }, { smoothRaggedness: 1.8 }, { clearLoss: 0.2 }, { switched: 0.6 }])
+      expect(mayBeMovement({ ...shape, ...other })).toBe(true);
     expect(theOne(diagnosed(lit), 'ambient-light').episodes?.length).toBeGreaterThanOrEqual(19);
   });
   it('comes nearly every day, also in the hours of mist', () => {
