@@ -96,6 +96,7 @@ export const visitsTo = ({ site, beam }: View): Visit[] =>
 /** Time about work on the beam within which what came back may be its doing [ms]. Own choice. */
 const workLasts = 12 * hour;
 
+/** What is done at a visit that may bring the reading back. */
 const work: readonly Visit['work'][] = ['realigned', 'cleaned', 'renormalised'];
 
 /** Whether someone aimed or cleaned the beam, or set its reading anew, about an instant. */
