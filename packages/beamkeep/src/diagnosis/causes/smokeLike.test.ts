@@ -135,6 +135,25 @@ describe('smoke-like', () => {
     );
     expect(found.map(({ start }) => Math.round((start - at(3)) / hour))).toEqual([10, 13]);
   });
+  it('a fire while what grew to another level still stands is an episode of its own, and what stood before ends', () => {
+    // The level before is followed by the slow course: the second growth is another excursion.
+    const stood = (t: number) => 1.6 * rise(t, at(3, 8), at(3, 8.3)) * (1 - rise(t, at(4, 0), at(4, 0.3)));
+    const fire = (t: number) => 2.5 * rise(t, at(3, 15), at(3, 15.1)) * (1 - rise(t, at(3, 15.5), at(3, 15.9)));
+    const found = stated(
+      diagnosed(recordOf((t) => left(stood(t) + fire(t)), { days: 6, intervalSeconds: 30 })),
+      'smoke-like',
+    );
+    const own = found.find(({ start }) => Math.abs(start - at(3, 15)) < 10 * minute);
+    expect((own?.end ?? at(6)) - at(3, 15)).toBeLessThan(2 * hour);
+    expect(found.some(({ start, end }) => start < at(3, 9) && end < at(3, 15.1))).toBe(true);
+  });
+  it('what went in part and left the rest for good had ended long before the next fire', () => {
+    const rest = (t: number) => 1.8 * rise(t, at(3, 15), at(3, 15.2)) - rise(t, at(4, 20), at(4, 20.2));
+    const fire = (t: number) => 2 * rise(t, at(9, 15), at(9, 15.2)) * (1 - rise(t, at(9, 17), at(9, 18)));
+    const found = stated(diagnosed(recordOf((t) => left(rest(t) + fire(t)), { days: 12 })), 'smoke-like');
+    expect(found.map(({ start }) => Math.round((start - at(0)) / day - 0.6))).toEqual([3, 9]);
+    expect(found[0]?.end).toBeLessThan(at(6));
+  });
   it.each([0.55, 0.61, 0.83])(
     'is not told of a shake of %d Hz that begins and ends, and is told of smoke amid it',
     (hertz) => {

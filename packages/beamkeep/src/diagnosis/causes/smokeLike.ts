@@ -1,11 +1,10 @@
 import { hour, rowAt } from '../../columns/index.js';
 import { smokeActShare, smokeGrowth } from '../../numbers/index.js';
-import { rollingMedian } from '../../statistics/index.js';
 import type { Cause, Claim } from '../cause.js';
 import type { Climb } from '../climb.js';
 import { climbIn, climbsIn, unusualClimbs } from '../climbsWithin.js';
 import { isOwnEdge } from '../edges.js';
-import { type Excursion, smoothingRows } from '../excursions.js';
+import type { Excursion } from '../excursions.js';
 import type { Kind, Picture } from '../picture.js';
 import type { View } from '../view.js';
 import { isSwing } from '../wildSamples.js';
@@ -28,8 +27,8 @@ export const smokeLike: Cause = {
   settles: 'Someone who was there, the fire log, a camera. Until then it counts as smoke.',
   claims: (picture) => {
     const dipsAtHour = dipsAtHours(picture);
-    return episodes(picture.view, fires(picture), [...growths(picture), ...hanging(picture)]).map((s) =>
-      claim(picture, s, dipsAtHour(s.start, s.end)),
+    return episodes(picture.view, fires(picture), parted(picture.view, [...growths(picture), ...hanging(picture)])).map(
+      (s) => claim(picture, s, dipsAtHour(s.start, s.end)),
     );
   },
 };
@@ -46,6 +45,8 @@ interface Suspect {
   dithers?: boolean;
   lost: number;
   growth: number;
+  /** The climb by which it grew, if any. */
+  climb?: Climb;
   /** Longest time in which it may have cleared [ms]; infinite where it never did. */
   clearing: number;
 }
@@ -96,15 +97,10 @@ function growths(picture: Picture): Suspect[] {
     const climbs = climbsIn(picture, e).filter((c) => !picture.usualClimbs.has(c));
     if (climbs.length > 0) return grownIn(picture, e, climbs);
     const growth = Number.isFinite(e.onset) ? e.onset : 0;
-    return cleared(picture, e).map(([start, end], k) => ({
-      ...asSmoke,
-      growth,
-      start,
-      end,
-      again: k > 0,
-      lost: lossWithin(picture, e, start, end),
-      clearing: clearingOf(picture, e),
-    }));
+    const { start, end } = e;
+    return [
+      { ...asSmoke, growth, start, end, lost: lossWithin(picture, e, start, end), clearing: clearingOf(picture, e) },
+    ];
   });
 }
 
@@ -118,35 +114,41 @@ const hanging = (picture: Picture): Suspect[] =>
 /** Time from four fifths of an excursion to a sixth; it may have begun a sample earlier than it shows [ms]. */
 const clearingOf = ({ view }: Picture, { recovery }: Excursion): number => recovery + view.interval;
 
-/** Times the length of an episode by which slow growth may have led up to it. Own choice. */
-const mostLead = 2;
 /** Share of the growth before that one must have which comes while that still stands, to be an episode of its own. Own choice. */
 const growsAgain = 0.3;
 
+/** Growths in order; where a second fire begins while what grew before still stands, that ends. */
+function parted({ trace: { time, until } }: View, growths: readonly Suspect[]): Suspect[] {
+  const inOrder = [...growths].sort((a, b) => a.start - b.start);
+  let standing: Suspect[] = [];
+  for (const s of inOrder) {
+    const { climb } = s;
+    if (climb === undefined) continue;
+    const begins = time[climb.from] as number;
+    standing = standing.filter((o) => o.end >= begins);
+    const before = standing[0]?.climb;
+    const stands = before !== undefined && before.cleared > climb.from;
+    if (stands && climb.rise >= growsAgain * before.rise && begins - (time[before.to] as number) >= before.time) {
+      for (const o of standing) o.end = until[climb.from - 1] ?? begins;
+      s.again = true;
+    }
+    if (climb === before) standing.push(s);
+    else if (!stands || s.again) standing = [s];
+  }
+  return inOrder;
+}
+
+/** Times the length of an episode by which slow growth may have led up to it. Own choice. */
+const mostLead = 2;
+
 /** The growths of an excursion, the first with what led up to it. */
 function grownIn(picture: Picture, e: Excursion, climbs: readonly Climb[]): Suspect[] {
-  const { time, until } = picture.view.trace;
-  const all: Suspect[] = [];
-  let held: Climb | undefined;
-  for (const c of climbs) {
-    const own = grownOver(picture, e, c);
-    const last = all.at(-1);
-    const begins = time[c.from] as number;
-    if (held !== undefined && last !== undefined && held.cleared > c.from && c.rise >= growsAgain * held.rise) {
-      // A second fire while the smoke of the first still hangs: the first ends where the second begins.
-      if (begins - (time[held.to] as number) >= held.time) {
-        last.end = until[c.from - 1] ?? begins;
-        own.again = true;
-      }
-    }
-    all.push(own);
-    if (held === undefined || held.cleared <= c.from || own.again === true) held = c;
-  }
-  const [first] = climbs;
+  const all = climbs.map((c) => grownOver(picture, e, c));
+  const [climb] = climbs;
+  const [first] = all;
   // What grew too slowly for a climb led up to it.
-  if (first !== undefined && all[0] !== undefined && (picture.depth[first.from] as number) >= smokeGrowth.value / 100) {
-    const leadsUp = e.start >= all[0].start - mostLead * (all[0].end - all[0].start);
-    if (leadsUp) all[0].start = Math.min(e.start, all[0].start);
+  if (climb !== undefined && first !== undefined && (picture.depth[climb.from] as number) >= smokeGrowth.value / 100) {
+    if (e.start >= first.start - mostLead * (first.end - first.start)) first.start = Math.min(e.start, first.start);
   }
   return all;
 }
@@ -163,46 +165,7 @@ function grownOver(picture: Picture, e: Excursion, climb: Climb): Suspect {
     climb.cleared < time.length ? end - (time[climb.to] as number) + picture.view.interval : Number.POSITIVE_INFINITY;
   // Of something else, how that clears tells nothing of what grew amid it.
   const clearing = picture.kind.get(e) === 'smoke' ? clearingOf(picture, e) : own;
-  return { ...asSmoke, growth: climb.time, start, end, lost, clearing };
-}
-
-/** An excursion is cut where it cleared to under this share of the depth on either side, and grew again. */
-const clearedTo = 0.3;
-
-/** Most fires in a row that one excursion is taken for. */
-const mostFires = 4;
-
-/** The times between clearings of an excursion: a second fire is a second episode. */
-function cleared({ depth, view }: Picture, e: Excursion): [number, number][] {
-  const { time, until } = view.trace;
-  const smooth = rollingMedian(depth.subarray(e.from, e.to + 1), smoothingRows(view.interval));
-  const cuts: number[] = [];
-  let peak = 0;
-  let valley = Number.POSITIVE_INFINITY;
-  let at = 0;
-  for (let i = 0; i < smooth.length; i++) {
-    const d = smooth[i] as number;
-    if (d < valley) {
-      valley = d;
-      at = i;
-    }
-    if (valley < clearedTo * peak && valley < clearedTo * d && d > Math.max(0.05, 0.4 * e.depth)) {
-      cuts.push(at);
-      peak = d;
-      valley = d;
-      at = i;
-    } else if (d > peak) {
-      peak = d;
-      valley = d;
-      at = i;
-    }
-  }
-  // What clears again and again flutters: one episode.
-  const borders = [0, ...(cuts.length > mostFires - 1 ? [] : cuts), smooth.length - 1];
-  return borders.slice(1).map((to, k) => {
-    const from = (borders[k] as number) + (k === 0 ? 0 : 1);
-    return [time[e.from + from] as number, until[e.from + to] as number];
-  });
+  return { ...asSmoke, growth: climb.time, climb, start, end, lost, clearing };
 }
 
 /** Greatest depth of an excursion between two instants, share of clean air. */
