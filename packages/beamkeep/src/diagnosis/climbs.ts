@@ -3,6 +3,7 @@ import { slowestSmoke, smokeClear, smokeGrowth, smokeSamples } from '../numbers/
 import { rollingMedian } from '../statistics/index.js';
 import { isOfSwing } from './alternates.js';
 import type { Climb } from './climb.js';
+import { beside, type Crest, isCrest } from './crests.js';
 import { smoothingRows } from './excursions.js';
 import type { View } from './view.js';
 
@@ -55,7 +56,7 @@ export function findClimbs(view: View, left: Float64Array, noiseAt: (row: number
     if (times >= 1 && held >= heldSamples && !isSwing(climb)) climbs.push(climb);
     else if (held >= (times >= 1 ? briefSamples : heldSamples)) lesser.push(climb);
   }
-  return { climbs: withoutSwings(time, climbs), lesser };
+  return { climbs: withoutCrests(view, climbs), lesser };
 }
 
 /** Rows, first and highest, of what grows at the pace or faster on average. */
@@ -105,29 +106,13 @@ function slowBeginning(time: Float64Array, smooth: Float64Array, from: number, t
   return first;
 }
 
-/**
- * Growths of one size and length, within these factors, that follow one another within so many of their lengths and half
- * a day: a swing. Own choice.
- */
-const swings = { alike: 8, lengths: 12, longest: 12 * hour, rise: 1.35, length: 3 };
-/** Growths that are looked at on either side. */
-const looks = 24;
-
-/** The climbs that are not one of many alike which follow one another, as the crests of a swing do. */
-function withoutSwings(time: Float64Array, climbs: readonly Climb[]): Climb[] {
-  const begins = (c: Climb): number => time[c.from] as number;
-  const length = (c: Climb): number => (time[Math.min(c.cleared, time.length - 1)] as number) - begins(c);
-  const within = (a: number, b: number, factor: number): boolean => a < factor * b && b < factor * a;
-  return climbs.filter((one, at) => {
-    const reach = Math.min(swings.longest, swings.lengths * length(one));
-    let alike = 0;
-    for (const other of climbs.slice(Math.max(0, at - looks), at + looks + 1)) {
-      if (Math.abs(begins(other) - begins(one)) > reach) continue;
-      if (within(other.rise, one.rise, swings.rise) && within(length(other), length(one), swings.length)) alike++;
-    }
-    // It is like itself, too.
-    return alike <= swings.alike;
+/** The climbs that are not one of many alike which follow one another. */
+function withoutCrests({ trace: { time }, interval }: View, climbs: readonly Climb[]): Climb[] {
+  const crests = climbs.map(({ from, cleared, rise }): Crest => {
+    const start = time[from] as number;
+    return { start, length: (time[Math.min(cleared, time.length - 1)] as number) - start, size: rise };
   });
+  return climbs.filter((_, at) => !isCrest(beside(crests, at), crests[at] as Crest, interval));
 }
 
 /** Least growth of a climb over a noise, share of clean air. */
