@@ -9,7 +9,7 @@ import { type Family, familyDays, hoursBetween, solarHour } from './families.js'
 import type { Kind, Unsorted } from './picture.js';
 import { swayAt } from './swayAt.js';
 import { tenLog, type View } from './view.js';
-import { isNoise, isSwing } from './wildSamples.js';
+import { isNoise, isSwing, isTail } from './wildSamples.js';
 
 /*
  * Each excursion is sorted by what it looks like. Smoke goes first and is only ruled out by noise that reaches as far, by
@@ -61,6 +61,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   // A dip too short to show its bottom that comes on many days is a puff of dust as well as a passing object.
   if (isSlightStand(picture, e, f)) return wasWorkedOn(picture.visits, e.end) ? 'knock' : 'block';
   if (isBlock(picture, e) && !(often && e.deepSamples <= 3 && e.depth < 0.7)) {
+    if (isTail(picture, e)) return 'rough';
     // The same flat shallow step at working hours on many days: the structure under a load, rather than an object.
     if (f !== undefined && f.otherDays >= loadDays && e.depth < shallow && e.deepSamples > 3) return 'load';
     // An object is taken away; what fell in part and still stands there hours later, to the end of the log, was knocked.

@@ -1,9 +1,9 @@
-import { hour } from '../columns/index.js';
-import { median, robustSpread } from '../statistics/index.js';
+import { median, quantile, robustSpread } from '../statistics/index.js';
 import { comesBack, isOfSwing } from './alternates.js';
 import type { Climb } from './climb.js';
 import { heldSamples, overRows } from './climbs.js';
 import { climbIn } from './climbsWithin.js';
+import { beside, type Crest, isCrest } from './crests.js';
 import type { Excursion } from './excursions.js';
 import type { Unsorted } from './picture.js';
 import { noiseBefore } from './roughness.js';
@@ -84,36 +84,39 @@ const sustainedBy = 8;
 const isSustained = (picture: Unsorted, e: Excursion, sigma: number): boolean =>
   e.bottom * Math.sqrt(e.deepSamples) > sustainedBy * sigma && !bothWays(picture, e);
 
+/**
+ * Most deep samples of a dip that may be the end of a shake's or a noise's own range, rows to either side that show that
+ * range, and how often the range it must be deep to stand out. Own choice.
+ */
+const tail = { samples: 4, rows: 24, times: 3.5 };
+
+/** Whether a dip of few samples that did not grow is no more than the end of what the samples about it do all the time. */
+export function isTail(picture: Unsorted, e: Excursion): boolean {
+  if (e.deepSamples > tail.samples || climbIn(picture, e) !== undefined) return false;
+  const { depth } = picture;
+  const about = Float64Array.of(
+    ...depth.subarray(Math.max(0, e.from - tail.rows), e.from),
+    ...depth.subarray(e.to + 1, e.to + 1 + tail.rows),
+  );
+  return e.depth < tail.times * (quantile(about, 0.9) - quantile(about, 0.1));
+}
+
 /** Shortest time that smoke comes and goes in [ms]; what does so again and again within it shakes. */
 const flickering = 30_000;
-/**
- * What comes again and again at any pace, all of one size: a swing. So many alike within so many lengths on either side
- * and half a day, of depths within this factor. Own choice.
- */
-const swings = { alike: 8, lengths: 12, longest: 12 * hour, depth: 1.35 };
-/** Excursions that are looked at on either side. */
-const looks = 32;
-
-/** Whether two lengths lie within a factor of each other, give or take the interval between samples. */
-const isWithin = (a: number, b: number, factor: number, interval: number): boolean =>
-  a < factor * b + interval && b < factor * a + interval;
 
 /** Whether an excursion is one of many alike that follow one another. */
 function flickers({ excursions, view }: Unsorted, e: Excursion): boolean {
-  const long = e.end - e.start;
-  const at = excursions.indexOf(e);
-  const reach = Math.min(swings.longest, swings.lengths * (long + view.interval));
-  let quick = 0;
-  let steady = 0;
-  for (let k = Math.max(0, at - looks); k <= Math.min(excursions.length - 1, at + looks); k++) {
-    const o = excursions[k] as Excursion;
-    if (k === at || o.sign !== e.sign) continue;
-    const depth = Math.max(o.depth / e.depth, e.depth / o.depth);
-    const apart = Math.abs(o.start - e.start);
-    if (apart <= 10 * flickering && depth < 2 && o.end - o.start < 4 * long + 1000) quick++;
-    if (apart <= reach && depth < swings.depth && isWithin(o.end - o.start, long, 3, view.interval)) steady++;
-  }
-  return (long <= flickering && quick >= 5) || steady >= swings.alike;
+  const crest = ({ start, end, depth }: Excursion): Crest => ({ start, length: end - start, size: depth });
+  const own = crest(e);
+  const near = beside(excursions, excursions.indexOf(e)).filter((o) => o.sign === e.sign);
+  const quick = near.filter(
+    (o) =>
+      o !== e &&
+      Math.abs(o.start - e.start) <= 10 * flickering &&
+      Math.max(o.depth / e.depth, e.depth / o.depth) < 2 &&
+      o.end - o.start < 4 * own.length + 1000,
+  );
+  return (own.length <= flickering && quick.length >= 5) || isCrest(near.map(crest), own, view.interval);
 }
 
 /** Whether the level stands about as far off on the other side within some samples of an excursion. */

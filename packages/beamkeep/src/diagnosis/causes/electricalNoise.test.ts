@@ -41,6 +41,24 @@ describe('electrical-noise', () => {
       stated(diagnosed(recordOf((t) => 1 + stuck(t), { days: 20, intervalSeconds: 180 })), 'electrical-noise'),
     ).toEqual([]);
   });
+  it('is not stated of a structure that slips from level to level every few samples', () => {
+    const sample = (t: number): number => Math.floor(t / (5 * minute));
+    const level = (k: number): number => (chanceOf(k, 4) < 0.5 ? Math.floor(3 * chanceOf(k, 9)) / 2 : level(k - 1));
+    const slips = (t: number): number => (t > at(10) && t < at(12) ? 0.03 * level(sample(t)) : 0);
+    expect(stated(diagnosed(recordOf((t) => 1 - slips(t), { days: 20, noise: 0.002 })), 'electrical-noise')).toEqual(
+      [],
+    );
+  });
+  it('is not stated of a level that wanders for an hour', () => {
+    const course = (t: number): number => {
+      const k = Math.floor(t / (4 * minute));
+      const share = t / (4 * minute) - k;
+      return (1 - share) * normalOf(k, 6) + share * normalOf(k + 1, 6);
+    };
+    const wanders = (t: number): number => (t > at(10, 10) && t < at(10, 11) ? 0.012 * course(t) : 0);
+    const record = recordOf((t) => 1 + wanders(t), { days: 20, intervalSeconds: 60, noise: 0.0006 });
+    expect(stated(diagnosed(record), 'electrical-noise')).toEqual([]);
+  });
   it.each([
     ['a beam that keeps still', 0, 1],
     ['a beam that sways, as wind moves it, too', 0.3, 0],

@@ -19,14 +19,14 @@ const overWind = (picture: Picture, r: RoughStretch): number =>
 
 /**
  * Rows of the median that takes noise and spikes off, and share of the steps from row to row that it must not leave: of
- * independent samples it leaves a quarter, of a structure that sticks and slips half or more. Own choice, measured on simulated noise.
+ * independent samples it leaves a quarter, of a course that wanders half or more. Own choice, measured on simulated noise.
  */
-const plateau = { rows: 5, leaves: 0.38 };
+const course = { rows: 5, leaves: 0.38 };
 
-/** Whether a rough stretch stands on levels between its steps, as what sticks and slips does. */
-function stands({ view: { trace } }: Picture, { from, to }: RoughStretch): boolean {
+/** Whether a rough stretch follows a course of its own, as a structure that creeps does. */
+function wanders({ view: { trace } }: Picture, { from, to }: RoughStretch): boolean {
   const own = trace.level.slice(from, to + 1);
-  return stepSize(rollingMedian(own, plateau.rows)) > plateau.leaves * stepSize(own);
+  return stepSize(rollingMedian(own, course.rows)) > course.leaves * stepSize(own);
 }
 
 /** Sum of the steps from row to row, whatever their sign. */
@@ -34,6 +34,29 @@ function stepSize(of: Float64Array): number {
   let sum = 0;
   for (let i = 1; i < of.length; i++) sum += Math.abs((of[i] as number) - (of[i - 1] as number));
   return sum;
+}
+
+/**
+ * Spreads that a step from row to row must pass to be a slip, share of it that the steps beside it stay under, and share of
+ * such steps from which a structure sticks and slips. Own choice: simulated noise has up to 0.14, a shake up to 0.29, what
+ * slips half and more.
+ */
+const slip = { spreads: 1.2, beside: 1 / 3, share: 0.3 };
+
+/** Whether rough stretches stand on levels between their steps, as what sticks and slips does: in noise, steps follow steps. */
+function slips({ view: { trace } }: Picture, stretches: readonly RoughStretch[]): boolean {
+  let large = 0;
+  let alone = 0;
+  for (const { from, to, spread } of stretches) {
+    const step = (row: number): number => Math.abs((trace.level[row] as number) - (trace.level[row - 1] as number));
+    for (let row = from + 2; row < to; row++) {
+      const own = step(row);
+      if (own <= slip.spreads * spread) continue;
+      large++;
+      if (Math.max(step(row - 1), step(row + 1)) < slip.beside * own) alone++;
+    }
+  }
+  return alone > slip.share * large;
 }
 
 /** Supply or wiring interference: the spread grows with no change of level, spikes of both signs. */
@@ -44,8 +67,8 @@ export const electricalNoise: Cause = {
   action: 'Check supply, earthing, screening and joints; find what is switched at these times.',
   settles: 'Feed the beam from a battery or another supply for a day: if it is quiet, the supply is the cause.',
   claims: (picture) => {
-    const own = shakingOrNoise(picture).noise.filter((r) => !isSunlit(picture, r) && !stands(picture, r));
-    if (own.length === 0) return [];
+    const own = shakingOrNoise(picture).noise.filter((r) => !isSunlit(picture, r) && !wanders(picture, r));
+    if (own.length === 0 || slips(picture, own)) return [];
     const times = Math.max(...own.map((r) => r.times));
     const clear = Math.max(...own.map((r) => overWind(picture, r)));
     return spells(own.map((r) => [r.start, r.end] as const)).map((s) => ({

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   at,
+  chanceOf,
   diagnosed,
   left,
   measured,
@@ -58,6 +59,17 @@ describe('obstruction', () => {
     expect(stated(diagnosed(recordOf(spiky, { days: 10 })), 'obstruction')).toEqual([]);
     const quiet = (t: number): number => (t >= at(5, 10) && t < at(5, 10) + 10 * minute ? 0.75 : 1);
     expect(stated(diagnosed(recordOf(quiet, { days: 10 })), 'obstruction')).toHaveLength(1);
+  });
+  it('is not stated of the dips of a beam that shakes all the time, and is of one among few', () => {
+    // A mount that shakes across the peak only takes light: four minutes of ten, now more, now less.
+    const shaken = (t: number, from = at(0), to = at(3)): number => {
+      const k = Math.floor(t / (10 * minute));
+      return t >= from && t < to && t - 10 * minute * k < 4 * minute ? 0.08 + 0.12 * chanceOf(k, 5) : 0;
+    };
+    const log = { days: 3, intervalSeconds: 60 };
+    expect(stated(diagnosed(recordOf((t) => 1 - shaken(t), log)), 'obstruction')).toEqual([]);
+    const once = recordOf((t) => 1 - shaken(t, at(1, 10), at(1, 10) + 10 * minute), log);
+    expect(theOne(diagnosed(once), 'obstruction').start).toBe(at(1, 10));
   });
   it('is not stated of smoke that grew to a deep loss and stays', () => {
     const deep = (t: number): number => left(Math.min(8, Math.max(0, (t - at(6, 10)) / minute / 4)));

@@ -18,25 +18,22 @@ export const obstruction: Cause = {
   claims: (picture) => [...blocks(picture), ...leftStanding(picture)],
 };
 
-/** Samples that show no bottom where all about them is noise or smoke, and how near to a dip that is [ms]: own choice. */
+/** Samples that show no bottom beside smoke, and how near to a dip that is [ms]: own choice. */
 const fewSamples = 3;
 const nearby = hour;
 /** Share of the confidence that a glimpse leaves: a possibility. Own choice. */
 const glimpsed = 0.6;
 
 /**
- * Whether a dip is too short to show what it is: one sample shows no flat bottom, and a few show none among noise as
- * large, or beside smoke, which dithers.
+ * Whether a dip is too short to show what it is: one sample shows no flat bottom, and a few show none beside smoke, which
+ * dithers.
  */
-function isGlimpse({ excursions, kind, raised, view }: Picture, e: Excursion): boolean {
-  if (e.deepSamples <= 1) return true;
-  if (e.deepSamples > fewSamples) return false;
-  const factor = Math.max(raised[e.from] as number, raised[e.to] as number);
-  if (factor > 1 && e.depth < 12 * factor * view.sampleNoise) return true;
-  return excursions.some(
-    (o) => kind.get(o) === 'smoke' && o.start <= e.end + nearby && o.end >= e.start - nearby && o.depth > e.depth / 3,
-  );
-}
+const isGlimpse = ({ excursions, kind }: Picture, e: Excursion): boolean =>
+  e.deepSamples <= 1 ||
+  (e.deepSamples <= fewSamples &&
+    excursions.some(
+      (o) => kind.get(o) === 'smoke' && o.start <= e.end + nearby && o.end >= e.start - nearby && o.depth > e.depth / 3,
+    ));
 
 /** Share of the light that shows an object as clearly as its standing for hours does. Own choice. */
 const standing = 0.2;
