@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { at, hourOf, recordOf, viewed } from '../../../../tests/diagnosis/kit.js';
+import { at, dayOf, hourOf, normalOf, recordOf, viewed } from '../../../../tests/diagnosis/kit.js';
+import { minute } from '../columns/index.js';
 import { heldRuns } from './held.js';
 
 const holding = (from: number, to: number, quantum = 0) => {
@@ -47,6 +48,22 @@ describe('heldRuns', () => {
     };
     expect(stuck(0)).toHaveLength(2);
     expect(stuck(0.01)).toEqual([]);
+  });
+  it('are none where a coarse scale rests whenever nothing shakes, at the end of each week', () => {
+    // It shakes by some steps of the scale on five days of seven, but for two hours of the night.
+    const held = (restsByNight: boolean, weeks: number) => {
+      const works = (t: number): boolean => dayOf(t) % 7 < 5 && !(restsByNight && hourOf(t) >= 2 && hourOf(t) < 4);
+      const shaken = recordOf((t) => 1 + (works(t) ? 0.005 * normalOf(Math.floor(t / minute), 2) : 0), {
+        days: 7 * weeks,
+        quantum: 0.0025,
+        noise: 0.0002,
+      });
+      return heldRuns(viewed(shaken));
+    };
+    expect(held(true, 4)).toEqual([]);
+    // Two of them, or several in a log whose other runs are short, may be faults of a logger.
+    expect(held(true, 2)).toHaveLength(2);
+    expect(held(false, 4)).toHaveLength(4);
   });
   it('are none of fewer samples than tell', () => expect(heldRuns(holding(at(1), at(1, 2)))).toEqual([]));
 });

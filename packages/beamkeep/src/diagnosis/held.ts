@@ -16,12 +16,15 @@ export interface HeldRun {
 }
 
 /**
- * Share of the samples equal to the one before, and share of the log that several runs of one value make on a scale of such a
- * step [share of clean air], from which a scale is so coarse that it holds values by itself. Own choice.
+ * Share of the samples equal to the one before, and, on a scale of such a step [share of clean air], share of the log that
+ * several runs make, from which a scale is so coarse that it holds values by itself. Own choice.
  */
 const coarse = 0.8;
-const mostHeld = 0.5;
 const coarseStep = 0.004;
+const mostHeld = 0.5;
+/** Runs that are more than faults, where the usual run is as long as that [samples]: own choice. */
+const many = 3;
+const longUsual = 20;
 
 /**
  * Runs of one value, longer than this beam's noise and scale could give by chance; none where the scale is so coarse that
@@ -58,6 +61,7 @@ export function heldRuns(view: View): HeldRun[] {
   const pairs = held.reduce((sum, { from, to }) => sum + to - from, 0);
   const isCoarse =
     n - runs - pairs > coarse * (n - 1 - pairs) ||
-    (held.length > 1 && view.quantum >= coarseStep && pairs > mostHeld * n);
+    (held.length > 1 && view.quantum >= coarseStep && pairs > mostHeld * n) ||
+    (held.length >= many && held.some(({ usual }) => usual >= longUsual));
   return isCoarse ? [] : held;
 }

@@ -30,6 +30,12 @@ describe('data-gap', () => {
     const coarse = recordOf(() => 1, { days: 20, quantum: 0.01, noise: 0.002 });
     expect(stated(diagnosed(coarse), 'data-gap')).toEqual([]);
   });
+  it('is no more than possible where the whole log is one value: nothing shows what the scale holds by itself', () => {
+    const still = diagnosed(recordOf(() => 1, { days: 20, quantum: 0.01, noise: 0.0001 }));
+    const gap = still.findings.find(({ cause }) => cause === 'data-gap');
+    expect(gap?.confidence).toBeLessThan(0.5);
+    expect(gap?.confidence).toBeGreaterThan(0.05);
+  });
   it('is not told of a healthy beam, nor of a flat block', () => {
     expect(stated(diagnosed(healthy()), 'data-gap')).toEqual([]);
     expect(stated(diagnosed(typical.obstruction()), 'data-gap')).toEqual([]);

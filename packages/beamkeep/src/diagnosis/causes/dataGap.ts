@@ -42,6 +42,9 @@ function nextPause(time: Float64Array, until: Float64Array, from: number): numbe
   return row;
 }
 
+/** Score where the whole log is one value, a possibility: nothing in it shows what the scale holds by itself. Own choice. */
+const neverMoved = 0.03;
+
 /** Runs of one value, longer than this beam's noise and scale could give by chance. */
 function held({ view, held: runs }: Picture): Claim[] {
   const { time, until } = view.trace;
@@ -51,7 +54,7 @@ function held({ view, held: runs }: Picture): Claim[] {
     return {
       start,
       end,
-      confidence: samples > 6 * usual ? 0.95 : 0.6,
+      confidence: to - from + 1 === time.length ? neverMoved : samples > 6 * usual ? 0.95 : 0.6,
       severity: 'note' as const,
       summary: `The very same value is held for ${spell(end - start)}: the reading is stuck, not the light.`,
       evidence: [
