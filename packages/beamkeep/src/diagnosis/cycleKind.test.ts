@@ -27,8 +27,14 @@ describe('mayBeMovement', () => {
     const { shape } = pictured(lit);
     expect(mayBeMovement(shape)).toBe(false);
     // Dips at once hide movement, as does what comes and goes all day; a turn of the head adds no light.
-    for (const other of [{ darkHours: 6 }, { smoothRaggedness: 1.8 }, { clearLoss: 0.2 }, { switched: 0.6 }])
-      expect(mayBeMovement({ ...shape, ...other })).toBe(true);
+    const others = [
+      { darkHours: 6 },
+      { smoothRaggedness: 1.8 },
+      { raggedness: 2.5 },
+      { clearLoss: 0.2 },
+      { switched: 0.6 },
+    ];
+    for (const other of others) expect(mayBeMovement({ ...shape, ...other })).toBe(true);
     expect(theOne(diagnosed(lit), 'ambient-light').episodes?.length).toBeGreaterThanOrEqual(19);
   });
   it('comes nearly every day, also in the hours of mist', () => {

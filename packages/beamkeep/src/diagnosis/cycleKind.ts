@@ -143,16 +143,21 @@ const smoothAlways = 1.15;
 /**
  * Share of the day's swing that comes and goes within two cells: a building lags behind heat, light is switched. Hours of
  * the day that light leaves dark, so that the middle of the day stays as it is: dips at once are no light. How ragged a day
- * may be that is lit once. And loss under which light was added to that of clean air [dB], which no aim does. Own choice.
+ * may be that is lit once, with the noise taken out and with it. And loss under which light was added to that of clean air
+ * [dB], which no aim does. Own choice.
  */
 const switchedAtOnce = 0.82;
 const leastDark = 14;
-const litOnce = 1.35;
+const litOnce = { smooth: 1.35, noisy: 2 };
 const added = -0.043;
 
 /** Whether light is switched on for some hours of the day. */
-const isLit = ({ switched, darkHours, smoothRaggedness, clearLoss }: DailyShape): boolean =>
-  switched > switchedAtOnce && darkHours >= leastDark && smoothRaggedness < litOnce && clearLoss < added;
+const isLit = ({ switched, darkHours, smoothRaggedness, raggedness, clearLoss }: DailyShape): boolean =>
+  switched > switchedAtOnce &&
+  darkHours >= leastDark &&
+  smoothRaggedness < litOnce.smooth &&
+  raggedness < litOnce.noisy &&
+  clearLoss < added;
 
 /**
  * Whether the daily repetition may be taken for movement, so far as its shape tells: mist dips in the coldest hours and

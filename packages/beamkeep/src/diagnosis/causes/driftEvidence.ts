@@ -16,7 +16,7 @@ export function driftEvidence({ visits }: Picture, s: SlowStretch): number {
     const work = visits.find((v) => v.time <= s.end + 6 * hour && (v.until ?? v.time) >= s.end - 6 * hour)?.work;
     score += work === 'cleaned' ? -5 : work === 'realigned' ? 2 : -1.5;
   }
-  score += 1.1 * Math.max(-3, Math.min(3, s.speedsUp));
+  score += 1.1 * Math.max(-3, Math.min(5, s.speedsUp));
   if (!Number.isNaN(s.swayGrowth)) {
     // Without the temperature, a season that turns hotter looks the same.
     const weight = s.swayByHeat ? 1 : 0.6;

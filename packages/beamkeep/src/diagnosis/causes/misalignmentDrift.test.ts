@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { diagnosed, left, measured, stated, theOne } from '../../../../../tests/diagnosis/kit.js';
+import { at, diagnosed, left, measured, recordOf, stated, theOne } from '../../../../../tests/diagnosis/kit.js';
 import { lobe, typical } from '../../../../../tests/diagnosis/typical.js';
 
 describe('misalignment-drift', () => {
@@ -24,6 +24,12 @@ describe('misalignment-drift', () => {
   it('is stated instead of dirt, and dirt instead of it', () => {
     expect(stated(creeping, 'contamination')).toEqual([]);
     expect(stated(diagnosed(typical.contamination()), 'misalignment-drift')).toEqual([]);
+  });
+  it('is stated of a loss that speeds up beyond doubt, though nobody wrote down what took it back', () => {
+    const turned = (t: number): number => 0.6 * Math.max(0, (t - at(10)) / (at(60) - at(10)));
+    const takenBack = recordOf((t) => (t < at(60) ? left(lobe(turned(t))) : 1), { days: 80 });
+    expect(stated(diagnosed(takenBack), 'misalignment-drift')).toHaveLength(1);
+    expect(stated(diagnosed(takenBack), 'contamination')).toEqual([]);
   });
   it.each(['building-movement'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'misalignment-drift')).toEqual([]),
