@@ -14,11 +14,10 @@ export interface Origin {
 export function weightsText(logs: readonly ClaimedLog[], { ranges, seed, logs: count }: Origin): string {
   const lines = fitLines(logs.flatMap(examples));
   const causes = causeWords.map((cause) => {
-    const { offset, slope, crowd, beams } = lines[cause];
-    return `    "${cause}": { "offset": ${offset}, "slope": ${slope}, "crowd": ${crowd}, "beams": ${beams} }`;
+    const { offset, slope, crowd } = lines[cause];
+    return `    "${cause}": { "offset": ${offset}, "slope": ${slope}, "crowd": ${crowd} }`;
   });
   return `{
-  "format": "beamkeep-weights/1",
   "from": { "ranges": "${ranges}", "seed": ${seed}, "logs": ${count} },
   "causes": {
 ${causes.join(',\n')}
