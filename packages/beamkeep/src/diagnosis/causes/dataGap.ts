@@ -56,7 +56,7 @@ function held({ view, held: runs }: Picture): Claim[] {
       end,
       confidence: to - from + 1 === time.length ? neverMoved : samples > 6 * usual ? 0.95 : 0.6,
       severity: 'note' as const,
-      summary: `The very same value is held for ${spell(end - start)}: the reading is stuck, not the light.`,
+      summary: `The very same value is held for ${spell(end - start)}, as a stuck reading is.`,
       evidence: [
         evidence('samples of one value', samples, ''),
         evidence('length', (end - start) / second, 's'),
