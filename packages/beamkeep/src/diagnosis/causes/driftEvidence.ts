@@ -7,7 +7,8 @@ import { logistic } from '../wording.js';
  * Probability that a slow loss is the aim creeping away rather than dirt.
  *
  * Dirt leaves the sway in dB as it was and does not speed up; a creeping aim loses with the square of its angle, so it
- * speeds up and sways more as it goes. Growth of the sway proves loss of aim, no growth proves nothing.
+ * speeds up and sways more as it goes. Growth of the sway proves loss of aim, no growth proves nothing. How much each sign
+ * counts is own choice, tried on simulated logs.
  */
 export function driftEvidence({ visits }: Picture, s: SlowStretch): number {
   let score = -2.5;
