@@ -7,7 +7,9 @@
 type Off = (row: number) => number;
 
 /** Share of the depth under which a sample has come back, least share that do, how seldom chance makes the longest run. Own choice. */
-const back = { within: 0.25, share: 0.15, chance: 0.05 };
+const backWithin = 0.25;
+const backShare = 0.15;
+const backChance = 0.05;
 
 /** How long each run of rows off the level is, the shortest first; none where they do not come back all the time. */
 function runsOff(off: Off, first: number, end: number): number[] {
@@ -15,7 +17,7 @@ function runsOff(off: Off, first: number, end: number): number[] {
   let run = 0;
   let stayed = 0;
   for (let i = first; i < end; i++) {
-    if (off(i) > back.within) {
+    if (off(i) > backWithin) {
       run++;
       stayed++;
     } else if (run > 0) {
@@ -26,8 +28,8 @@ function runsOff(off: Off, first: number, end: number): number[] {
   if (run > 0) runs.push(run);
   runs.sort((a, b) => a - b);
   const share = stayed / (end - first);
-  const longest = Math.log((end - first) / back.chance) / -Math.log(share);
-  return share <= 1 - back.share && (runs.at(-1) ?? 0) <= longest ? runs : [];
+  const longest = Math.log((end - first) / backChance) / -Math.log(share);
+  return share <= 1 - backShare && (runs.at(-1) ?? 0) <= longest ? runs : [];
 }
 
 /** Whether the rows `first` to `end` (excluded) come back all the time. */
@@ -37,14 +39,17 @@ export const comesBack = (off: Off, first: number, end: number): boolean => runs
  * Rows looked at on either side; share of the depth from which one stands as deep, and fewest that must; longest that half
  * of the runs off the level may be. Own choice.
  */
-const swing = { beside: 24, deep: 0.7, others: 3, run: 2 };
+const swingBeside = 24;
+const swingDeep = 0.7;
+const swingOthers = 3;
+const swingRun = 2;
 
 /** Whether the rows `from` to `to` are part of a swing that goes on beside them, of so many rows in all. */
 export function isOfSwing(off: Off, from: number, to: number, rows: number): boolean {
-  const [first, end] = [Math.max(0, from - swing.beside), Math.min(rows, to + 1 + swing.beside)];
+  const [first, end] = [Math.max(0, from - swingBeside), Math.min(rows, to + 1 + swingBeside)];
   const runs = runsOff(off, first, end);
-  if (runs.length === 0 || (runs[runs.length >> 1] as number) > swing.run) return false;
+  if (runs.length === 0 || (runs[runs.length >> 1] as number) > swingRun) return false;
   let others = 0;
-  for (let i = first; i < end; i++) if ((i < from || i > to) && off(i) >= swing.deep) others++;
-  return others >= swing.others;
+  for (let i = first; i < end; i++) if ((i < from || i > to) && off(i) >= swingDeep) others++;
+  return others >= swingOthers;
 }

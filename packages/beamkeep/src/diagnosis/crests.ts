@@ -17,7 +17,11 @@ export interface Crest {
  * So many alike within so many lengths on either side and half a day, of sizes and of lengths within these factors. Own
  * choice.
  */
-const swing = { alike: 8, lengths: 12, longest: 12 * hour, size: 1.35, length: 3 };
+const fewestAlike = 8;
+const withinLengths = 12;
+const longestAway = 12 * hour;
+const sizeApart = 1.35;
+const lengthApart = 3;
 /** Neighbours that are looked at on either side. */
 const looks = 32;
 
@@ -35,13 +39,13 @@ const isWithin = (a: number, b: number, factor: number, give: number): boolean =
  * @param interval between samples [ms]: no length is known better
  */
 export function isCrest(near: readonly Crest[], one: Crest, interval: number): boolean {
-  const reach = Math.min(swing.longest, swing.lengths * (one.length + interval));
+  const reach = Math.min(longestAway, withinLengths * (one.length + interval));
   const alike = near.filter(
     (o) =>
       Math.abs(o.start - one.start) <= reach &&
-      isWithin(o.size, one.size, swing.size, 0) &&
-      isWithin(o.length, one.length, swing.length, interval),
+      isWithin(o.size, one.size, sizeApart, 0) &&
+      isWithin(o.length, one.length, lengthApart, interval),
   );
   // It is like itself, too.
-  return alike.length > swing.alike;
+  return alike.length > fewestAlike;
 }

@@ -12,12 +12,14 @@ import { swayAt } from './swayAt.js';
  */
 
 /** Least light that an object takes, of itself and where few samples show it, and as a share of a sway. Own choice. */
-const object = { least: 0.08, leastOfFew: 0.15, ofSway: 0.35 };
+const leastOfObject = 0.08;
+const leastOfFewSamples = 0.15;
+const shareOfSway = 0.35;
 
 /** Fast in, flat, fast out: an object. */
 export const isBlock = (picture: Unsorted, e: Excursion): boolean =>
-  e.bottom >= (e.deepSamples <= 2 ? object.leastOfFew : object.least) &&
-  e.bottom >= object.ofSway * swayAt(picture, e) &&
+  e.bottom >= (e.deepSamples <= 2 ? leastOfFewSamples : leastOfObject) &&
+  e.bottom >= shareOfSway * swayAt(picture, e) &&
   isSharp(picture, e) &&
   (e.deepSamples <= 3 || isFlat(picture, e));
 
@@ -44,7 +46,10 @@ const unevenBy = ({ view }: Unsorted, e: Excursion, share: number): number =>
  * Most light that a slight stand takes, the shortest that it stands [ms], how many times as long as its edges, and spreads
  * of single samples that it must pass. Smoke neither comes nor goes at once. Own choice.
  */
-const slight = { most: 0.2, stands: hour, edges: 20, spreads: 8 };
+const mostOfStand = 0.2;
+const shortestStand = hour;
+const timesEdges = 20;
+const clearSpreads = 8;
 
 /**
  * A slight loss at once that stands for hours and is gone at once, on this day alone: knocked and put right, where someone
@@ -52,8 +57,8 @@ const slight = { most: 0.2, stands: hour, edges: 20, spreads: 8 };
  */
 export const isSlightStand = (picture: Unsorted, e: Excursion, f: Family | undefined): boolean =>
   !e.open &&
-  e.bottom < slight.most &&
-  e.bottom > Math.max(picture.slowLimit, slight.spreads * picture.view.sampleNoise) &&
+  e.bottom < mostOfStand &&
+  e.bottom > Math.max(picture.slowLimit, clearSpreads * picture.view.sampleNoise) &&
   standsLong(picture, e) &&
   (f === undefined || f.otherDays < familyDays) &&
   isSharp(picture, e) &&
@@ -61,7 +66,7 @@ export const isSlightStand = (picture: Unsorted, e: Excursion, f: Family | undef
 
 /** Whether an excursion stands for hours, and many times as long as its edges. */
 export const standsLong = ({ view }: Unsorted, e: Excursion): boolean =>
-  e.end - e.start >= Math.max(slight.stands, slight.edges * (e.onsetRows + e.recoveryRows) * view.interval);
+  e.end - e.start >= Math.max(shortestStand, timesEdges * (e.onsetRows + e.recoveryRows) * view.interval);
 
 /** Whether most of an excursion's depth came over so many rows or more: more than one sample stands between. */
 const growsOver = (picture: Unsorted, e: Excursion, rows: number): boolean =>
@@ -72,13 +77,17 @@ const growsOver = (picture: Unsorted, e: Excursion, rows: number): boolean =>
  * off, share of the depth that it must make, samples that must stand on the bottom and its greatest unevenness: smoke
  * that hangs dithers more. Own choice.
  */
-const ownEdge = { rows: 2, off: 3, share: 0.8, samples: 6, unevenness: 0.03 };
+const edgeRows = 2;
+const edgeOff = 3;
+const edgeShare = 0.8;
+const bottomSamples = 6;
+const bottomUnevenness = 0.03;
 
 /** Whether a growth is but the edge of an object that came at once, stood flat and went at once: a sample lay on the edge. */
 export const isOwnEdge = (e: Excursion, { from, rows, lost }: Climb): boolean =>
   !e.open &&
-  Math.abs(e.from - from) <= ownEdge.off &&
-  Math.max(rows, e.onsetRows, e.recoveryRows) <= ownEdge.rows &&
-  lost >= ownEdge.share * e.bottom &&
-  e.deepSamples >= ownEdge.samples &&
-  e.unevenness <= ownEdge.unevenness;
+  Math.abs(e.from - from) <= edgeOff &&
+  Math.max(rows, e.onsetRows, e.recoveryRows) <= edgeRows &&
+  lost >= edgeShare * e.bottom &&
+  e.deepSamples >= bottomSamples &&
+  e.unevenness <= bottomUnevenness;

@@ -11,22 +11,24 @@ import { isSunlit } from './sunlit.js';
  * What moves in the heat moves in the wind, too: share of the daily swing within which samples may spread for that, and how
  * many times the usual more they must spread there, to be noise as often as not. Own choice.
  */
-const wind = { ofSway: 0.25, times: 3 };
+const windOfSway = 0.25;
+const windTimes = 3;
 
 /** How many times the usual a rough stretch spreads, over what wind on a moving beam may explain. */
 const overWind = (picture: Picture, r: RoughStretch): number =>
-  r.times - (r.spread < wind.ofSway * swayAt(picture, r) ? wind.times : 0);
+  r.times - (r.spread < windOfSway * swayAt(picture, r) ? windTimes : 0);
 
 /**
  * Rows of the median that takes noise and spikes off, and share of the steps from row to row that it must not leave: of
  * independent samples it leaves a quarter, of a course that wanders half or more. Own choice, measured on simulated noise.
  */
-const course = { rows: 5, leaves: 0.38 };
+const courseRows = 5;
+const courseLeaves = 0.38;
 
 /** Whether a rough stretch follows a course of its own, as a structure that creeps does. */
 function wanders({ view: { trace } }: Picture, { from, to }: RoughStretch): boolean {
   const own = trace.level.slice(from, to + 1);
-  return stepSize(rollingMedian(own, course.rows)) > course.leaves * stepSize(own);
+  return stepSize(rollingMedian(own, courseRows)) > courseLeaves * stepSize(own);
 }
 
 /** Sum of the steps from row to row, whatever their sign. */
@@ -41,7 +43,9 @@ function stepSize(of: Float64Array): number {
  * such steps from which a structure sticks and slips. Own choice: simulated noise has up to 0.14, a shake up to 0.29, what
  * slips half and more.
  */
-const slip = { spreads: 1.2, beside: 1 / 3, share: 0.3 };
+const slipSpreads = 1.2;
+const slipBeside = 1 / 3;
+const slipShare = 0.3;
 
 /** Whether rough stretches stand on levels between their steps, as what sticks and slips does: in noise, steps follow steps. */
 function slips({ view: { trace } }: Picture, stretches: readonly RoughStretch[]): boolean {
@@ -51,12 +55,12 @@ function slips({ view: { trace } }: Picture, stretches: readonly RoughStretch[])
     const step = (row: number): number => Math.abs((trace.level[row] as number) - (trace.level[row - 1] as number));
     for (let row = from + 2; row < to; row++) {
       const own = step(row);
-      if (own <= slip.spreads * spread) continue;
+      if (own <= slipSpreads * spread) continue;
       large++;
-      if (Math.max(step(row - 1), step(row + 1)) < slip.beside * own) alone++;
+      if (Math.max(step(row - 1), step(row + 1)) < slipBeside * own) alone++;
     }
   }
-  return alone > slip.share * large;
+  return alone > slipShare * large;
 }
 
 /** Supply or wiring interference: the spread grows with no change of level, spikes of both signs. */
