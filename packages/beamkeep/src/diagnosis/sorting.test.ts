@@ -33,6 +33,38 @@ describe('sortExcursions', () => {
     };
     expect(kinds(pictured(recordOf(doubling, { days: 12 })))).toEqual(['smoke']);
   });
+  describe('a lone hump that grows more slowly than the smoke rule asks', () => {
+    /** Grows for an hour or so, and clears in two: 5 % of the light, at 17:00. */
+    const hump =
+      (lost: number, grows = 1.5 * hour) =>
+      (t: number) =>
+        lost * rise(t, at(6, 17), at(6, 17) + grows) * (1 - rise(t, at(6, 17) + grows, at(6, 19) + grows));
+    const sampled = { days: 12, intervalSeconds: 60 };
+    const of = (lost: (t: number) => number, log = {}) =>
+      kinds(pictured(recordOf((t) => left(lost(t)), { ...sampled, ...log })));
+    it('is smoke in doubt', () => expect(of(hump(0.3))).toEqual(['smoke']));
+    it('is none where it grows over hours', () => expect(of(hump(0.3, 4 * hour))).toEqual(['slow']));
+    it('is none where it stands for longer than smoke does', () => {
+      const stays = (t: number) => 0.3 * rise(t, at(6, 11), at(6, 12.5)) * (1 - rise(t, at(6, 20), at(6, 22)));
+      expect(of(stays)).toEqual(['slow']);
+    });
+    describe('on a scale of whole per cent, where rounding leaves it short of 3 %', () => {
+      const coarse = { quantum: 0.01, noise: 0.0015 };
+      it('is smoke', () => expect(of(hump(0.142, hour / 2), coarse)).toEqual(['smoke']));
+      it('is none where it came with one sample', () => {
+        const cameAtOnce = (t: number) => (t < at(6, 18) || t > at(6, 18.5) ? 0 : 0.132);
+        expect(of(cameAtOnce, coarse)).toEqual(['slow']);
+      });
+    });
+    it('is smoke though it dithers', () =>
+      expect(of((t) => hump(0.25)(t) * (1 + 0.16 * Math.sin(t / (2.5 * minute))))).toEqual(['smoke']));
+    it('is smoke where it goes on to a peak, however slowly', () =>
+      expect(of((t) => 0.35 * Math.exp(-Math.abs(t - at(6, 18)) / (43 * minute)))).toEqual(['smoke']));
+    it('is none where it is no deeper than twice the daily sway', () => {
+      const sways = (t: number) => 0.1 * (1 - Math.cos((2 * Math.PI * (t - at(0, 3))) / (24 * hour)));
+      expect(of((t) => sways(t) + hump(0.25)(t))).not.toContain('smoke');
+    });
+  });
   it('takes shallow flat steps at working hours on many days for a load', () => {
     const loaded = (t: number) => {
       const hours = ((t - at(0)) / hour) % 24;

@@ -68,8 +68,8 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
     return e.open && e.bottom < partial && long >= stands ? 'knock' : 'block';
   }
   const climb = climbIn(picture, e);
-  if (!recurs && (climb !== undefined || growsAsSmoke(picture, e, doubtfulPace)))
-    return isSwing(picture, e) ? 'rough' : 'smoke';
+  const grew = climb !== undefined || growsAsSmoke(picture, e, doubtfulPace) || (!isFilm && growsAlone(picture, e, f));
+  if (!recurs && grew) return isSwing(picture, e) ? 'rough' : 'smoke';
   // Whatever the cycle made of it, what may have grown to a peak as smoke does stays smoke.
   if (isOfCycle(picture, e)) return !recurs && mayPeakAsSmoke(picture, e) ? 'smoke' : 'slow';
   if (isLoad(picture, e, f)) return 'load';
@@ -91,11 +91,31 @@ const hasFamily = (f: Family | undefined, others: number): boolean =>
   f !== undefined && f.otherDays >= familyDays && f.others >= others;
 
 /** Raggedness under which a dip is a single hump, and deep samples that show it. Own choice. */
-const hump = { raggedness: 1.3, samples: 6 };
+const humpRaggedness = 1.3;
+const humpSamples = 6;
 
 /** Whether a dip is one hump, and none like it came on another day, however usual its growth is. */
-const isLoneHump = (e: Excursion, f: Family | undefined): boolean =>
-  f?.others === 0 && e.raggedness < hump.raggedness && e.deepSamples >= hump.samples;
+const isLoneHump = (e: Excursion, f: Family | undefined, raggedness = humpRaggedness): boolean =>
+  f?.others === 0 && e.raggedness < raggedness && e.deepSamples >= humpSamples;
+
+/** Raggedness under which a lone hump is taken for smoke in doubt, which comes once and dithers. Own choice, as the four below. */
+const ragged = 2;
+/** Longest that it stands [ms]. */
+const longestLone = 8 * hour;
+/** Times the sway that it must be deep. */
+const clearOfSway = 2;
+/** Slowest that it grows, as a share of the pace of the smoke rule: it may smoulder. */
+const lonePace = 0.25;
+/** Steps of a coarse scale by which rounding may leave it short of what smoke takes at least. */
+const roundedOff = -0.5;
+
+/** Whether a lone hump, clear of any sway, was seen to grow, however slowly. */
+const growsAlone = (picture: Unsorted, e: Excursion, f: Family | undefined): boolean =>
+  isLoneHump(e, f, ragged) &&
+  e.onsetRows > 1 &&
+  e.end - e.start <= longestLone &&
+  e.depth >= clearOfSway * swayAt(picture, e) &&
+  growsAsSmoke(picture, e, lonePace, roundedOff);
 
 /**
  * Slowest growth of a lone dip that is taken for smoke in doubt, as a share of the pace of the smoke rule: somewhat under
@@ -106,6 +126,8 @@ const doubtfulPace = 0.85;
 const doubtfulPaceToPeak = 0.45;
 /** Bottom as a share of the greatest depth under which a dip is a peak. */
 const peaked = 0.65;
+/** Steps of a coarse scale by which a growth must pass the least that smoke takes, to stand clear of them. Own choice. */
+const clearSteps = 1.5;
 /** Few samples that go up and down so often, and very few that dither by more than this share of the depth, are noise. */
 const upsAndDowns = 6;
 const fewSamples = 60;
@@ -115,12 +137,13 @@ const veryFew = 7;
 /**
  * A lone dip whose onset is quick, though too few samples show it to be called a climb.
  *
- * @param share of the pace of the smoke rule that its growth must have, unless it is a peak
+ * @param share of the pace of the smoke rule that its growth must have, or a peak's if that is less
+ * @param steps of the scale by which it must pass what smoke takes at least
  */
-function growsAsSmoke(picture: Unsorted, e: Excursion, share: number): boolean {
+function growsAsSmoke(picture: Unsorted, e: Excursion, share: number, steps = clearSteps): boolean {
   const { view, slowLimit } = picture;
   if (
-    e.depth < Math.max(smokeGrowth.value / 100 + 1.5 * view.quantum, 1.5 * slowLimit) ||
+    e.depth < Math.max(smokeGrowth.value / 100 + steps * view.quantum, 1.5 * slowLimit) ||
     e.deepSamples < 4 ||
     (e.raggedness > upsAndDowns && e.deepSamples < fewSamples) ||
     (e.unevenness > dithers && e.deepSamples < veryFew) ||
@@ -131,7 +154,7 @@ function growsAsSmoke(picture: Unsorted, e: Excursion, share: number): boolean {
     return false;
   // The onset lies somewhere between the samples at its ends: by an interval shorter at most.
   const onset = Math.max(e.onset - view.interval, view.interval, 1000);
-  const pace = (e.bottom < peaked * e.depth ? doubtfulPaceToPeak : share) * slowestSmoke.value;
+  const pace = (e.bottom < peaked * e.depth ? Math.min(share, doubtfulPaceToPeak) : share) * slowestSmoke.value;
   return lossBy(picture, e) / (onset / 60_000) >= pace;
 }
 
@@ -206,22 +229,24 @@ function filmScore(e: Excursion, at: number): number {
  * Sway from which it is asked whether the cycle made an excursion, rows on either side that show the level beside it, and
  * share of its bottom by which the level itself must leave both sides. Own choice.
  */
-const ownChange = { sway: 0.012, rows: 5, share: 0.25 };
+const leastSway = 0.012;
+const besideRows = 5;
+const ownShare = 0.25;
 
 /** Whether an excursion is there only because the daily cycle was taken off: the level itself leaves not both sides. */
 function isOfCycle(picture: Unsorted, e: Excursion): boolean {
-  if (swayAt(picture, e) < ownChange.sway) return false;
+  if (swayAt(picture, e) < leastSway) return false;
   const { view, depth } = picture;
   const { level } = view.trace;
-  const before = level.subarray(Math.max(0, e.from - ownChange.rows), e.from);
-  const after = e.open ? before : level.subarray(e.to + 1, e.to + 1 + ownChange.rows);
+  const before = level.subarray(Math.max(0, e.from - besideRows), e.from);
+  const after = e.open ? before : level.subarray(e.to + 1, e.to + 1 + besideRows);
   const within = level.subarray(e.from, e.to + 1);
   const deep = median(within.filter((_, i) => 2 * e.sign * (depth[e.from + i] as number) > e.depth));
   // NaN, at an end of the log, is no lesser change.
   const least = Math.min(
     ...[before, after].map((side) => e.sign * (median(side) - deep)).filter((v) => !Number.isNaN(v)),
   );
-  return least < ownChange.share * e.bottom;
+  return least < ownShare * e.bottom;
 }
 
 /** Whether a dip is more than the daily cycle's fit and a few wild samples leave behind. */
@@ -238,13 +263,16 @@ function standsOut(picture: Unsorted, e: Excursion): boolean {
  * Deep samples from which the evenness of a dip can be told, unevenness under which it is even, and how many times as
  * uneven, or as what noise leaves, its like may be: own choice.
  */
-const steady = { samples: 4, own: 0.2, times: 3, least: 0.05 };
+const steadySamples = 4;
+const evenest = 0.2;
+const timesAsUneven = 3;
+const leastUneven = 0.05;
 
 /** Whether a dip is even while hardly any of its like is: they agree in size, but not in shape. */
 function isSteadiest(e: Excursion, f: Family | undefined): boolean {
-  if (f === undefined || e.deepSamples <= steady.samples || e.unevenness > steady.own) return false;
-  const told = f.members.filter(({ deepSamples }) => deepSamples >= steady.samples);
-  const most = steady.times * Math.max(e.unevenness, steady.least);
+  if (f === undefined || e.deepSamples <= steadySamples || e.unevenness > evenest) return false;
+  const told = f.members.filter(({ deepSamples }) => deepSamples >= steadySamples);
+  const most = timesAsUneven * Math.max(e.unevenness, leastUneven);
   const even = told.filter(({ unevenness }) => unevenness <= most).length;
   return told.length >= familyDays && even < familyDays;
 }

@@ -24,7 +24,7 @@ export function isNoise(picture: Unsorted, e: Excursion): boolean {
   // One wild sample may stand deep on a growth that is itself within the noise about it.
   const held = climb !== undefined && (e.deepSamples >= heldSamples || climb.lost >= 5 * sigma);
   const grew = held && climb.rows >= overRows;
-  const few = (e.deepSamples < 6 && !grew) || (e.unevenness > 0.5 && climb === undefined);
+  const few = (e.deepSamples < 6 && !grew) || (e.unevenness > 0.5 && climb === undefined && !lasts(picture, e, sigma));
   if (climb !== undefined && standsOff(picture, climb)) return flickers(picture, e);
   if (few && e.depth < (sigma > 1.5 * view.sampleNoise ? 5 : 8) * sigma) return true;
   if (sigma > 1.5 * view.sampleNoise) return few || (e.depth < 5 * sigma && !isSustained(picture, e, sigma));
@@ -33,7 +33,9 @@ export function isNoise(picture: Unsorted, e: Excursion): boolean {
 }
 
 /** Samples after a growth that must all be off by this share of it, and spreads before it that it must pass. Own choice. */
-const staysOff = { samples: 12, share: 0.25, spreads: 8 };
+const samplesAfter = 12;
+const shareOff = 0.25;
+const clearSpreads = 8;
 
 /**
  * Whether what grew out of calm samples keeps away from the level before, however it dithers: smoke hangs, while noise and
@@ -41,64 +43,81 @@ const staysOff = { samples: 12, share: 0.25, spreads: 8 };
  */
 function standsOff({ view, parts, rough }: Unsorted, { from, to, rise, lost }: Climb): boolean {
   const before = noiseBefore(rough, from);
-  if (before === undefined || lost < staysOff.spreads * Math.max(before, view.quantum)) return false;
+  if (before === undefined || lost < clearSpreads * Math.max(before, view.quantum)) return false;
   const base = parts.offCycle[from] as number;
-  const after = parts.offCycle.subarray(to, to + staysOff.samples);
-  return after.length === staysOff.samples && after.every((loss) => loss - base > staysOff.share * rise);
+  const after = parts.offCycle.subarray(to, to + samplesAfter);
+  return after.length === samplesAfter && after.every((loss) => loss - base > shareOff * rise);
 }
 
 /**
  * Fewest rows, and spread of the samples before as a share of the depth, from which an excursion may be noise that goes on;
  * rows before it whose middle is the level before. Own choice.
  */
-const goesOn = { rows: 6, spread: 0.12, before: 24 };
+const fewestRows = 6;
+const spreadBefore = 0.12;
+const rowsBefore = 24;
 
 /** Whether an excursion is part of a swing about the level before it, or of noise that was there before it. */
 export function isSwing({ depth, rough, parts: { offCycle } }: Unsorted, e: Excursion): boolean {
-  const before = levelOf(median(offCycle.subarray(Math.max(0, e.from - goesOn.before), e.from)));
+  const before = levelOf(median(offCycle.subarray(Math.max(0, e.from - rowsBefore), e.from)));
   const off = (i: number): number => (before - levelOf(offCycle[i] as number)) / e.depth;
   if (isOfSwing(off, e.from, e.to, depth.length)) return true;
-  const long = e.to - e.from + 1 >= goesOn.rows && (noiseBefore(rough, e.from) ?? 0) >= goesOn.spread * e.depth;
+  const long = e.to - e.from + 1 >= fewestRows && (noiseBefore(rough, e.from) ?? 0) >= spreadBefore * e.depth;
   return long && comesBack(off, e.from, e.to + 1);
 }
 
 /** Deep samples of an excursion from which its own spread can be told, and spreads that it must then be deep. Own choice. */
-const calm = { samples: 6, depth: 12 };
+const calmSamples = 6;
+const calmDepth = 12;
 
 /** Whether the samples of an excursion lie close together, however rough those about it are: noise has paused, light is lost. */
 function isCalm({ depth, view }: Unsorted, e: Excursion): boolean {
-  if (e.deepSamples < calm.samples || e.to - e.from < calm.samples) return false;
+  if (e.deepSamples < calmSamples || e.to - e.from < calmSamples) return false;
   // Second differences, of which a slope makes nothing: of independent samples they have six times the variance.
   const bends = new Float64Array(e.to - e.from - 1);
   for (let i = 0; i < bends.length; i++) {
     const at = e.from + i;
     bends[i] = (depth[at] as number) - 2 * (depth[at + 1] as number) + (depth[at + 2] as number);
   }
-  return e.depth > (calm.depth * robustSpread(bends, view.quantum)) / Math.sqrt(6);
+  return e.depth > (calmDepth * robustSpread(bends, view.quantum)) / Math.sqrt(6);
 }
 
 /** Spreads of a mean of its deep samples that an excursion must pass, to be more than noise that stays to one side by chance. */
 const sustainedBy = 8;
 
-/** Whether so many samples of an excursion stand off, and to one side alone, that noise does not make it. */
+/** Whether so many samples of an excursion stand off that noise does not keep them there by chance. */
+const isFarOff = ({ bottom, deepSamples }: Excursion, sigma: number): boolean =>
+  bottom * Math.sqrt(deepSamples) > sustainedBy * sigma;
+
+/** Whether the samples of an excursion stand off so far, and to one side alone, that noise does not make it. */
 const isSustained = (picture: Unsorted, e: Excursion, sigma: number): boolean =>
-  e.bottom * Math.sqrt(e.deepSamples) > sustainedBy * sigma && !bothWays(picture, e);
+  isFarOff(e, sigma) && !bothWays(picture, e);
+
+/** Raggedness under which a dip is one course, and most others like it on other days. Own choice. */
+const oneCourse = 3;
+const hardlyAny = 1;
+
+/** Whether an excursion stays off in one course, as on hardly any other day: noise goes up and down, and comes again. */
+const lasts = ({ family }: Unsorted, e: Excursion, sigma: number): boolean =>
+  isFarOff(e, sigma) && e.raggedness < oneCourse && (family.get(e)?.others ?? 0) <= hardlyAny;
 
 /**
  * Most deep samples of a dip that may be the end of a shake's or a noise's own range, rows to either side that show that
  * range, and how often the range it must be deep to stand out. Own choice.
  */
-const tail = { samples: 4, rows: 24, times: 3.5 };
+const tailSamples = 4;
+const tailRows = 24;
+const tailTimes = 3.5;
 
 /** Whether a dip of few samples that did not grow is no more than the end of what the samples about it do all the time. */
 export function isTail(picture: Unsorted, e: Excursion): boolean {
-  if (e.deepSamples > tail.samples || climbIn(picture, e) !== undefined) return false;
+  if (e.deepSamples > tailSamples || climbIn(picture, e) !== undefined) return false;
   const { depth } = picture;
   const about = Float64Array.of(
-    ...depth.subarray(Math.max(0, e.from - tail.rows), e.from),
-    ...depth.subarray(e.to + 1, e.to + 1 + tail.rows),
+    ...depth.subarray(Math.max(0, e.from - tailRows), e.from),
+    ...depth.subarray(e.to + 1, e.to + 1 + tailRows),
   );
-  return e.depth < tail.times * (quantile(about, 0.9) - quantile(about, 0.1));
+  return e.depth < tailTimes * (quantile(about, 0.9) - quantile(about, 0.1));
 }
 
 /** Shortest time that smoke comes and goes in [ms]; what does so again and again within it shakes. */
