@@ -13,8 +13,8 @@ import { isNoise, isSwing, isTail } from './wildSamples.js';
 
 /*
  * Each excursion is sorted by what it looks like. Smoke goes first and is only ruled out by noise that reaches as far, by
- * the edges of an object, by growth too slow for the smoke rule, or by a family of its like on other days; never by a
- * better story.
+ * the edges of an object, by growth too slow for the smoke rule (far too slow, where it came but once), or by a family of
+ * its like on other days; never by a better story.
  */
 
 /** Sorts the excursions of a beam. */
@@ -118,9 +118,9 @@ const growsAlone = (picture: Unsorted, e: Excursion, f: Family | undefined): boo
   growsAsSmoke(picture, e, lonePace, roundedOff);
 
 /**
- * Slowest growth of a lone dip that is taken for smoke in doubt, as a share of the pace of the smoke rule: somewhat under
- * it, and half of it where the loss doubles on to a peak, as smouldering does, rather than levels off, as a film. Own
- * choice, as the three below: they part simulated mist from simulated smouldering.
+ * Slowest growth of a dip without a family that is taken for smoke in doubt, as a share of the pace of the smoke rule:
+ * somewhat under it, and half of it where the loss doubles on to a peak, as smouldering does, rather than levels off, as a
+ * film. Own choice, as the three below: they part simulated mist from simulated smouldering.
  */
 const doubtfulPace = 0.85;
 const doubtfulPaceToPeak = 0.45;

@@ -11,7 +11,7 @@ import { levelOf } from './view.js';
 
 /*
  * Whether an excursion is no more than wild samples: noise that reaches so far, goes both ways, or flickers. What grew
- * clearly beyond the noise before it and stays is none, unless it flickers.
+ * clearly beyond the noise before it and stays is none, unless it flickers; nor is what goes one course but once.
  */
 
 /** A few uneven samples no deeper than the noise about them reaches, or as far above the level as below: noise. */

@@ -18,6 +18,7 @@ import {
 } from '../../../../../tests/diagnosis/kit.js';
 import { fireBegins, healthy, smoulder, typical } from '../../../../../tests/diagnosis/typical.js';
 import { day, hour, minute, second } from '../../columns/index.js';
+import { slowestSmoke } from '../../numbers/index.js';
 
 describe('smoke-like', () => {
   it('is told of a smouldering fire from its growth to its clearing: treat as fire', () => {
@@ -96,6 +97,24 @@ describe('smoke-like', () => {
         },
       ),
       { seed: 2, numRuns: 40 },
+    ));
+  it('law: is told of a lone smoulder that hangs by day, at a quarter of that pace, on a scale of whole per cent too', () =>
+    fc.assert(
+      fc.property(
+        fc.constantFrom(30, 60, 300, 600),
+        fc.double({ min: 0.2, max: 0.6, noNaN: true }),
+        fc.double({ min: 13, max: 17, noNaN: true }),
+        fc.constantFrom(0, 0.001, 0.01),
+        (intervalSeconds, most, hourOfDay, quantum) => {
+          const begins = at(6, hourOfDay);
+          const grows = (most / (slowestSmoke.value / 4)) * minute;
+          const ends = begins + grows + 2 * hour;
+          const smoke = (t: number) =>
+            t < begins ? 0 : Math.min(most, (most * (t - begins)) / grows) * (1 - rise(t, ends - hour, ends));
+          expect(tells(smoke, begins, ends, { days: 14, intervalSeconds, quantum, noise: 0.002 })).toBe(true);
+        },
+      ),
+      { seed: 3, numRuns: 40 },
     ));
   it('is told of a growth of minutes amid a night of mist, apart from it', () => {
     const misty = (t: number): number => 0.5 * rise(hourOf(t), 2.5, 5) * (1 - rise(hourOf(t), 6, 8.5));
