@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { at, diagnosed, left, pictured, recordOf, rise } from '../../../../tests/diagnosis/kit.js';
+import { at, chanceOf, diagnosed, left, pictured, recordOf, rise } from '../../../../tests/diagnosis/kit.js';
 import { typical } from '../../../../tests/diagnosis/typical.js';
 import { hour, minute } from '../columns/index.js';
 import type { Picture } from './picture.js';
@@ -64,6 +64,16 @@ describe('sortExcursions', () => {
       const sways = (t: number) => 0.1 * (1 - Math.cos((2 * Math.PI * (t - at(0, 3))) / (24 * hour)));
       expect(of((t) => sways(t) + hump(0.25)(t))).not.toContain('smoke');
     });
+  });
+  it('takes few samples that go up and down all the time, and very few uneven ones, for no smoke', () => {
+    const flickering = (t: number) =>
+      t < at(6, 15) || t >= at(6, 15) + 50 * minute ? 0 : 0.06 + 0.3 * Number(chanceOf(Math.round(t / 1000), 2) < 0.5);
+    expect(kinds(pictured(recordOf((t) => 1 - flickering(t), { days: 14, intervalSeconds: 60 })))).not.toContain(
+      'smoke',
+    );
+    const few = [0.1, 0.03, 0.02, 0.06, 0.08, 0.02, 0.06, 0.02];
+    const uneven = (t: number) => few[Math.floor((t - at(6, 15)) / (5 * minute))] ?? 0;
+    expect(kinds(pictured(recordOf((t) => 1 - uneven(t), { days: 14, noise: 0.002 })))).toEqual(['slow']);
   });
   it('takes shallow flat steps at working hours on many days for a load', () => {
     const loaded = (t: number) => {
