@@ -135,7 +135,7 @@ const dithers = 0.5;
 const veryFew = 7;
 
 /**
- * A lone dip whose onset is quick, though too few samples show it to be called a climb.
+ * Whether a dip grew at a share of the pace or faster, though too slowly, or in too few samples, to be called a climb.
  *
  * @param share of the pace of the smoke rule that its growth must have, or a peak's if that is less
  * @param steps of the scale by which it must pass what smoke takes at least
