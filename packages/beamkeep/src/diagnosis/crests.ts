@@ -22,7 +22,7 @@ const withinLengths = 12;
 const longestAway = 12 * hour;
 const sizeApart = 1.35;
 const lengthApart = 3;
-/** Neighbours that are looked at on either side. */
+/** Neighbours that are looked at on either side, which keeps the work linear. Own choice. */
 const looks = 32;
 
 /** Those beside one of a list in order of time, itself among them. */

@@ -128,7 +128,10 @@ const doubtfulPaceToPeak = 0.45;
 const peaked = 0.65;
 /** Steps of a coarse scale by which a growth must pass the least that smoke takes, to stand clear of them. Own choice. */
 const clearSteps = 1.5;
-/** Few samples that go up and down so often, and very few that dither by more than this share of the depth, are noise. */
+/**
+ * Few samples that go up and down so often, and very few that dither by more than this share of the depth, are noise. Own
+ * choice.
+ */
 const upsAndDowns = 6;
 const fewSamples = 60;
 const dithers = 0.5;

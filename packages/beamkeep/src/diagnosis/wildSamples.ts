@@ -82,7 +82,10 @@ function isCalm({ depth, view }: Unsorted, e: Excursion): boolean {
   return e.depth > (calmDepth * robustSpread(bends, view.quantum)) / Math.sqrt(6);
 }
 
-/** Spreads of a mean of its deep samples that an excursion must pass, to be more than noise that stays to one side by chance. */
+/**
+ * Spreads of a mean of its deep samples that an excursion must pass, to be more than noise that stays to one side by chance.
+ * Own choice.
+ */
 const sustainedBy = 8;
 
 /** Whether so many samples of an excursion stand off that noise does not keep them there by chance. */
@@ -120,7 +123,7 @@ export function isTail(picture: Unsorted, e: Excursion): boolean {
   return e.depth < tailTimes * (quantile(about, 0.9) - quantile(about, 0.1));
 }
 
-/** Shortest time that smoke comes and goes in [ms]; what does so again and again within it shakes. */
+/** Shortest time that smoke comes and goes in [ms]; what does so again and again within it shakes. Own choice. */
 const flickering = 30_000;
 
 /** Whether an excursion is one of many alike that follow one another. */
