@@ -20,7 +20,7 @@ export const heatOfDay = (instant: number): number =>
 const puff = (hours: number): number => (hours < 0 ? 0 : (hours / 0.15) * Math.exp(1 - hours / 0.15));
 
 /** Ragged puffs between 8 and 15 h on working days [dB]. */
-function dust(instant: number): number {
+export function dust(instant: number): number {
   const date = dayOf(instant);
   if (date % 7 > 4) return 0;
   let loss = 0;

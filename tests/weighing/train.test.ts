@@ -4,6 +4,7 @@ import { type Example, fitLines } from '../../packages/beamkeep/scripts/weighing
 import { reliabilityPlot } from '../../packages/beamkeep/scripts/weighing/reliabilityPlot.js';
 import { weightsText } from '../../packages/beamkeep/scripts/weighing/weightsText.js';
 import { causeWords } from '../../packages/beamkeep/src/diagnosis/index.js';
+import { nobody } from '../../packages/beamkeep/src/diagnosis/weighing/beside.js';
 import { logOdds, probability } from '../../packages/beamkeep/src/diagnosis/weighing/weighing.js';
 import { random } from '../../packages/beamkeep/src/simulation/index.js';
 
@@ -13,7 +14,7 @@ function drawn(offset: number, slope: number, count: number): Example[] {
   return Array.from({ length: count }, (_, k) => {
     const score = draw.between(0.05, 0.95);
     const right = draw.chance(probability(offset + slope * logOdds(score)));
-    return { cause: 'vibration', beam: String(k), score, alike: 1, right, weight: 1 };
+    return { cause: 'vibration', beam: String(k), score, alike: 1, beside: nobody, right, weight: 1 };
   });
 }
 
@@ -24,7 +25,8 @@ describe('fitLines', () => {
     expect(Math.abs(vibration.slope - 0.6)).toBeLessThan(0.1);
   });
   it('leaves scores as they are where nothing was learned', () => {
-    for (const cause of causeWords) expect(fitLines([])[cause]).toEqual({ offset: 0, slope: 1, crowd: 0, beams: 0 });
+    for (const cause of causeWords)
+      expect(fitLines([])[cause]).toEqual({ offset: 0, slope: 1, crowd: 0, shared: 0, alone: 0, beams: 0 });
   });
   it('a cause without examples takes the common line', () => {
     const lines = fitLines(drawn(-0.8, 0.6, 20_000));
@@ -36,6 +38,23 @@ describe('fitLines', () => {
     const lines = fitLines([...drawn(0, 1, 2000), ...crowded]);
     expect(lines.vibration.crowd).toBeLessThan(-1);
     expect(lines['data-gap'].crowd).toBe(0);
+  });
+  it('learns of other beams from the cause that they show as well, and from no other', () => {
+    const beside = (shared: number) => ({ shared, alone: 1 - shared });
+    const together = drawn(2, 1, 2000).map((one) => ({ ...one, beside: beside(1) }));
+    const alone = drawn(-2, 1, 2000).map((one) => ({ ...one, beside: beside(0) }));
+    const lines = fitLines([...drawn(0, 1, 2000), ...together, ...alone]);
+    expect(lines.vibration.shared).toBeGreaterThan(1.5);
+    expect(lines.vibration.alone).toBeLessThan(-1.5);
+    expect(lines['data-gap']).toMatchObject({ shared: 0, alone: 0 });
+  });
+  it('smoke that no other beam shows is no less smoke', () => {
+    const alone = drawn(-2, 1, 500).map((one) => ({
+      ...one,
+      cause: 'smoke-like' as const,
+      beside: { shared: 0, alone: 1 },
+    }));
+    expect(fitLines(alone)['smoke-like'].alone).toBe(0);
   });
   it('smoke that comes again and again is no less smoke', () => {
     const crowded = drawn(0, 1, 500).map((one) => ({ ...one, cause: 'smoke-like' as const, alike: 30, right: false }));

@@ -61,6 +61,26 @@ describe('explain', () => {
     ]);
     expect(all[1]?.words.signal).toMatch(/stands steady at (1\.[89]|2(\.[12])?) %\.$/);
   });
+  it('weighs one beam among all, as a diagnosis does', async () => {
+    // Both beams are silent from 04:00 to 10:00 of the sixth day.
+    const silent = logOfText(
+      [
+        'time,B1,B2',
+        ...Array.from({ length: 14 * 144 }, (_, row) => {
+          const level = row >= 5 * 144 + 24 && row < 5 * 144 + 60 ? '' : 99 + 0.2 * Math.sin(row * row * 0.7);
+          return `${new Date(start + row * 600_000).toISOString()},${level},${level}`;
+        }),
+      ].join('\n'),
+    );
+    const [alone] = (await explain(silent, site, { at: '2027-01-09 07:00', beam: 'B1' })).beams;
+    const [among] = (await explain(silent, site, { at: '2027-01-09 07:00' })).beams;
+    expect(among?.causes[0]?.cause).toBe('data-gap');
+    expect(alone).toEqual(among);
+    const shown = alone?.causes[0]?.finding.evidence.find(({ measure }) =>
+      measure.startsWith('how clearly another beam'),
+    );
+    expect(shown?.value).toBeGreaterThan(0.5);
+  });
   it('tells of an instant, on the clocks of the site', async () => {
     const { asked, beams: all } = await ask('2027-01-12 06:44', 'B1');
     expect(asked).toMatchObject({ instant: '2027-01-12T06:44:00.000Z', timeOfDay: null, weekday: null });

@@ -195,7 +195,8 @@ function answered(
     throw new UsageError(`${quoted(at)} lies outside the log: ${held}`);
   }
   const clock = localClock(site.timeZone, Number.isFinite(from) ? from : 0, Number.isFinite(to) ? to : 0);
-  const diagnoses = diagnoseBeams(wanted, site);
+  // All of them, for what one beam shows tells of another.
+  const diagnoses = diagnoseBeams(records, site);
   const isInstant = asked.kind === 'instant';
   return {
     format: 'beamkeep-explanation/1',
@@ -205,9 +206,9 @@ function answered(
       timeOfDay: isInstant ? null : clockTime(asked.timeOfDay),
       weekday: isInstant ? null : (asked.weekday ?? null),
     },
-    beams: wanted.flatMap((record, row) => {
+    beams: wanted.flatMap((record) => {
       const settings = site.beams.find(({ id }) => id === record.id);
-      const diagnosis = diagnoses[row];
+      const diagnosis = diagnoses.find(({ id }) => id === record.id);
       if (settings === undefined || diagnosis === undefined) return [];
       return [beamJson(asked, settings, record, diagnosis, site, clock)];
     }),

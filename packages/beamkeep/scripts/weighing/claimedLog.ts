@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { type Truth, truthSchema } from '../../../../tests/evaluation/truth.js';
 import type { Stretch } from '../../src/columns/index.js';
 import { type CauseWord, causes, diagnoseBeams, type Severity } from '../../src/diagnosis/index.js';
+import { type Beside, besides, nobody } from '../../src/diagnosis/weighing/beside.js';
 import { logOfText, readTraces } from '../../src/log/index.js';
 import { type ScenariosOptions, scenarioAt, simulate } from '../../src/simulation/index.js';
 import { parseSite } from '../../src/site/index.js';
@@ -15,6 +16,8 @@ export interface RawClaim {
   /** The plain score. */
   readonly raw: number;
   readonly severity: Severity;
+  /** What the other beams of the log tell of it. */
+  readonly beside: Beside;
 }
 
 /** A simulated log with its truth and with all that the causes claim of it. */
@@ -36,19 +39,30 @@ export async function claimedLog(seed: number, k: number, options: ScenariosOpti
   const name = `${options.ranges} ${seed}/${k}`;
   const site = parseSite(simulation.site, name);
   const { records } = await readTraces(logOfText([...simulation.lines()].join(''), name), site);
+  const beams = diagnoseBeams(records, site).map(({ id, from, to, picture }) => ({
+    id,
+    from,
+    to,
+    claimed: picture === undefined ? [] : causes.map((cause) => ({ cause, claims: cause.claims(picture) })),
+    fires: picture?.fires ?? [],
+  }));
+  const beside = besides(beams);
   return {
     name,
     truth: v.parse(truthSchema, simulation.truth('', '')),
-    beams: diagnoseBeams(records, site).map(({ id, picture }) => ({
+    beams: beams.map(({ id, claimed, fires }, own) => ({
       id,
-      claims: picture === undefined ? [] : causes.flatMap((cause) => rawClaims(cause.word, cause.claims(picture))),
-      fires: picture?.fires ?? [],
+      claims: claimed.flatMap(({ cause, claims }, row) =>
+        claims.map(({ start, end, confidence, severity }, k) => ({
+          cause: cause.word,
+          start,
+          end,
+          raw: confidence,
+          severity,
+          beside: beside[own]?.[row]?.[k] ?? nobody,
+        })),
+      ),
+      fires,
     })),
   };
 }
-
-const rawClaims = (
-  cause: CauseWord,
-  claims: readonly { start: number; end: number; confidence: number; severity: Severity }[],
-): RawClaim[] =>
-  claims.map(({ start, end, confidence, severity }) => ({ cause, start, end, raw: confidence, severity }));

@@ -1,4 +1,5 @@
 import { type CauseWord, causeWords } from '../../src/diagnosis/index.js';
+import type { Beside } from '../../src/diagnosis/weighing/beside.js';
 import { crowding, type Line, logOdds, probability } from '../../src/diagnosis/weighing/weighing.js';
 
 /** One claim that was judged against the truth. */
@@ -10,29 +11,32 @@ export interface Example {
   readonly score: number;
   /** How many stretches the cause claims on the beam. */
   readonly alike: number;
+  /** What the other beams tell of it. */
+  readonly beside: Beside;
   readonly right: boolean;
   /** The claims of one cause on one beam weigh together as the root of their number: sixty of one noisy beam as eight. */
   readonly weight: number;
 }
 
 /** A fitted line and how many beams it rests on. */
-export interface FittedLine extends Line {
+export interface FittedLine extends Required<Line> {
   readonly beams: number;
 }
 
-/** Offset, slope, crowd. */
-type Numbers = readonly [offset: number, slope: number, crowd: number];
+/** Offset, slope, crowd, shared, alone. */
+type Numbers = readonly [offset: number, slope: number, crowd: number, shared: number, alone: number];
+const places = [0, 1, 2, 3, 4] as const;
 
 /** Before any example: a score is taken as it stands. */
-const identity: Numbers = [0, 1, 0];
+const identity: Numbers = [0, 1, 0, 0, 0];
 /** How far the line common to all causes may lie from that, and the line of a cause from the common one (spreads). */
-const commonSpread: Numbers = [3, 1, 2];
-const ownSpread: Numbers = [1.5, 0.25, 1];
-/** A better score always counts for something, and a crowd never for a cause. */
-const leastOfAll: Numbers = [-9, 0.3, -9];
-const most: Numbers = [9, 9, 0];
+const commonSpread: Numbers = [3, 1, 2, 2, 2];
+const ownSpread: Numbers = [1.5, 0.25, 1, 1, 1];
+/** A better score always counts for something, a crowd never for a cause, and other beams for it where they show it alone. */
+const leastOfAll: Numbers = [-9, 0.3, -9, 0, -9];
+const most: Numbers = [9, 9, 0, 9, 0];
 /** Smoke that comes again and again is no less smoke. */
-const leastOfSmoke: Numbers = [-9, 0.3, 0];
+const leastOfSmoke: Numbers = [-9, 0.3, 0, 0, 0];
 
 /** Decimals of what is stored: coarse enough that machines agree. */
 const stored = (value: number): number => Number(value.toFixed(3)) + 0;
@@ -51,9 +55,9 @@ export function fitLines(examples: readonly Example[]): Record<CauseWord, Fitted
   );
   const fitted = causeWords.map((cause) => {
     const own = examples.filter((example) => example.cause === cause);
-    const [offset, slope, crowd] = mostLikely(
+    const [offset, slope, crowd, shared, alone] = mostLikely(
       own,
-      [common[0], common[1], 0],
+      [common[0], common[1], 0, 0, 0],
       ownSpread,
       cause === 'smoke-like' ? leastOfSmoke : leastOfAll,
     );
@@ -63,6 +67,8 @@ export function fitLines(examples: readonly Example[]): Record<CauseWord, Fitted
         offset: stored(offset),
         slope: stored(slope),
         crowd: stored(crowd),
+        shared: stored(shared),
+        alone: stored(alone),
         beams: new Set(own.map(({ beam }) => beam)).size,
       },
     ] as const;
@@ -72,19 +78,19 @@ export function fitLines(examples: readonly Example[]): Record<CauseWord, Fitted
 
 /** The most likely numbers, normal distributions about `middle` taken before: one after the other by Newton's step. */
 function mostLikely(examples: readonly Example[], middle: Numbers, spread: Numbers, least: Numbers): Numbers {
-  const rows = examples.map(({ score, alike, right, weight }) => ({
-    x: [1, logOdds(score), crowding(alike)] as const,
+  const rows = examples.map(({ score, alike, beside, right, weight }) => ({
+    x: [1, logOdds(score), crowding(alike), beside.shared, beside.alone] as const,
     right: right ? 1 : 0,
     weight,
   }));
-  const found: [number, number, number] = [...middle];
+  const found: [number, number, number, number, number] = [...middle];
   for (let sweep = 0, moved = Number.POSITIVE_INFINITY; sweep < 500 && moved > 1e-7; sweep++) {
     moved = 0;
-    for (const j of [0, 1, 2] as const) {
+    for (const j of places) {
       let pull = (middle[j] - found[j]) / spread[j] ** 2;
       let stiffness = 1 / spread[j] ** 2;
       for (const { x, right, weight } of rows) {
-        const p = probability(found[0] + found[1] * x[1] + found[2] * x[2]);
+        const p = probability(x.reduce((sum, value, k) => sum + (found[k] as number) * value, 0));
         pull += weight * (right - p) * x[j];
         stiffness += weight * p * (1 - p) * x[j] ** 2;
       }

@@ -22,8 +22,12 @@ export function judged({ name, truth, beams }: ClaimedLog, weighing: Weighing): 
 export const alike = (claims: readonly RawClaim[], cause: CauseWord): number =>
   claims.reduce((sum, claim) => sum + (claim.cause === cause ? 1 : 0), 0);
 
-function stated({ cause, start, end, raw, severity }: RawClaim, many: number, weighing: Weighing): StatedFinding[] {
-  const words = said(cause, { confidence: raw, severity }, many, weighing);
+function stated(
+  { cause, start, end, raw, severity, beside }: RawClaim,
+  many: number,
+  weighing: Weighing,
+): StatedFinding[] {
+  const words = said(cause, { confidence: raw, severity }, many, weighing, beside);
   if (words === undefined) return [];
   return [{ cause, start: new Date(start).toISOString(), end: new Date(end).toISOString(), ...words }];
 }

@@ -10,12 +10,13 @@ export interface Origin {
   readonly logs: number;
 }
 
-/** The weights file of a set of logs: one line a cause, the same text from the same logs. */
+/** The weights file of a set of logs: one line a cause, what is 0 left out, the same text from the same logs. */
 export function weightsText(logs: readonly ClaimedLog[], { ranges, seed, logs: count }: Origin): string {
   const lines = fitLines(logs.flatMap(examples));
   const causes = causeWords.map((cause) => {
-    const { offset, slope, crowd } = lines[cause];
-    return `    "${cause}": { "offset": ${offset}, "slope": ${slope}, "crowd": ${crowd} }`;
+    const { beams: _, ...line } = lines[cause];
+    const numbers = Object.entries(line).filter(([, value]) => value !== 0);
+    return `    "${cause}": { ${numbers.map(([name, value]) => `"${name}": ${value}`).join(', ')} }`;
   });
   return `{
   "from": { "ranges": "${ranges}", "seed": ${seed}, "logs": ${count} },

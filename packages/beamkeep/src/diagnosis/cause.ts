@@ -27,6 +27,8 @@ export interface Cause {
   readonly meaning: string;
   /** How it shows in the received signal. */
   readonly shows: string;
+  /** Whether it comes over the hall, through its air, structure or supply, so that several beams show it at the same times. */
+  readonly overHall: boolean;
   /** What to do on site. */
   readonly action: string;
   /** What would settle the doubt. */

@@ -1,14 +1,16 @@
 import type { BeamRecord } from '../columns/index.js';
 import { respondToTrace } from '../response/index.js';
 import type { Beam, Site, Visit } from '../site/index.js';
-import type { Claim } from './cause.js';
+import type { Cause, Claim } from './cause.js';
 import { causes } from './causes/index.js';
 import type { Finding } from './finding.js';
 import type { Picture } from './picture.js';
 import { pictureOf } from './pictureOf.js';
 import { view } from './view.js';
+import { besides, nobody } from './weighing/beside.js';
 import { said } from './weighing/said.js';
 import { calibrated } from './weighing/weighing.js';
+import { evidence } from './wording.js';
 
 /** What was found on one beam. */
 export interface BeamDiagnosis {
@@ -31,17 +33,42 @@ export interface BeamDiagnosis {
  * @returns one diagnosis a record, findings in order of their start; pure: the same records give the same answer
  */
 export function diagnoseBeams(records: readonly BeamRecord[], site: Site): BeamDiagnosis[] {
-  return records.map((record) => {
+  const beams = records.map((record) => {
     const beam = site.beams.find((b) => b.id === record.id);
     if (beam === undefined) throw new RangeError(`record "${record.id}" is of no beam of the site`);
-    return diagnoseBeam(record, beam, site);
+    return measured(record, beam, site);
+  });
+  const beside = besides(beams);
+  return beams.map(({ picture, claimed, visits, ...beam }, own) => {
+    const findings = claimed.flatMap(({ cause, claims }, row) =>
+      claims.flatMap((claim, k): Finding[] => {
+        const others = beside[own]?.[row]?.[k] ?? nobody;
+        const weighed = said(cause.word, claim, claims.length, calibrated, others);
+        if (weighed === undefined) return [];
+        const { shared, alone } = others;
+        const told =
+          shared + alone > 0 ? [evidence('how clearly another beam shows the same then, 0 to 1', shared, '')] : [];
+        return [worded({ ...claim, ...weighed, evidence: [...claim.evidence, ...told] }, cause, beam.to, visits)];
+      }),
+    );
+    return {
+      ...beam,
+      findings: findings.sort((a, b) => a.start - b.start || a.end - b.end || a.cause.localeCompare(b.cause)),
+      picture,
+    };
   });
 }
 
-function diagnoseBeam(record: BeamRecord, beam: Beam, site: Site): BeamDiagnosis {
+/** A beam with all that the causes claim of it, before it is weighed. */
+interface Measured extends Omit<BeamDiagnosis, 'findings'> {
+  readonly claimed: readonly { readonly cause: Cause; readonly claims: readonly Claim[] }[];
+  readonly visits: readonly Visit[];
+}
+
+function measured(record: BeamRecord, beam: Beam, site: Site): Measured {
   const seen = view(record, beam, site);
   if (seen === undefined) {
-    return { id: beam.id, from: Number.NaN, to: Number.NaN, samples: 0, findings: [], picture: undefined };
+    return { id: beam.id, from: Number.NaN, to: Number.NaN, samples: 0, claimed: [], visits: [], picture: undefined };
   }
   const visits = site.visits.filter((v) => v.beam === undefined || v.beam === beam.id);
   const { fires } = respondToTrace(
@@ -51,21 +78,15 @@ function diagnoseBeam(record: BeamRecord, beam: Beam, site: Site): BeamDiagnosis
     record.intervalSeconds,
     site.sampling,
   );
-  const whole = pictureOf(seen, fires);
-  const findings = causes.flatMap((cause) =>
-    cause.claims(whole).flatMap((claim, _, { length: alike }) => {
-      const weighed = said(cause.word, claim, alike, calibrated);
-      return weighed === undefined ? [] : [worded({ ...claim, ...weighed }, cause, seen.to, visits)];
-    }),
-  );
-  const samples = record.logged ?? total(record.trace.count);
+  const picture = pictureOf(seen, fires);
   return {
     id: beam.id,
     from: seen.from,
     to: seen.to,
-    samples,
-    findings: findings.sort((a, b) => a.start - b.start || a.end - b.end || a.cause.localeCompare(b.cause)),
-    picture: whole,
+    samples: record.logged ?? total(record.trace.count),
+    claimed: causes.map((cause) => ({ cause, claims: cause.claims(picture) })),
+    visits,
+    picture,
   };
 }
 
@@ -75,7 +96,7 @@ function total(counts: Uint32Array): number {
   return sum;
 }
 
-function worded(claim: Claim, cause: (typeof causes)[number], last: number, visits: readonly Visit[]): Finding {
+function worded(claim: Claim, cause: Cause, last: number, visits: readonly Visit[]): Finding {
   const { start, end, episodes, confidence, severity, summary, evidence } = claim;
   const during = visits.find((v) => v.time <= start && (v.until ?? v.time) >= end && (v.until ?? v.time) > v.time);
   return {

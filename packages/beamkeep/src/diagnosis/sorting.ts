@@ -1,6 +1,6 @@
 import { hour } from '../columns/index.js';
 import { slowestSmoke, smokeGrowth } from '../numbers/index.js';
-import { median } from '../statistics/index.js';
+import { median, robustSpread } from '../statistics/index.js';
 import { wasWorkedOn } from './blocks.js';
 import { climbIn, growsAsUsual } from './climbsWithin.js';
 import { isBlock, isSlightStand } from './edges.js';
@@ -52,6 +52,7 @@ function kindOf(picture: Unsorted, e: Excursion): Kind {
   const f = family.get(e);
   const sharp = long <= 3 * hour && Math.min(e.onset, e.recovery) <= 0.5 * hour && e.onset <= hour;
   if (isNoise(picture, e)) return 'rough';
+  if (e.sign === -1 && isLoad(picture, e, f) && isAnySize(e, f)) return 'load';
   if (e.sign === -1) return (sharp || isSwitched(e, f)) && !isOfCycle(picture, e) ? 'light' : 'slow';
   if (isSwitched(e, f)) return 'light';
   const isFilm = filmScore(e, at) > 0;
@@ -165,7 +166,7 @@ function growsAsSmoke(picture: Unsorted, e: Excursion, share: number, steps = cl
 const lossAt = (depth: number): number => -tenLog * Math.log(Math.max(0.02, 1 - depth));
 
 /** Loss of an excursion against the level before it [dB]: what dirt or aim have taken already counts no more. */
-const lossBy = ({ view, depth }: Unsorted, e: Excursion): number =>
+export const lossBy = ({ view, depth }: Unsorted, e: Excursion): number =>
   lossAt(e.depth / Math.max(0.05, (view.trace.level[e.from] as number) + (depth[e.from] as number)));
 
 /** Whether an excursion is what a step leaves: its onset is the step itself, which did not grow. */
@@ -203,11 +204,24 @@ const isLoad = ({ view }: Unsorted, e: Excursion, f: Family | undefined): boolea
   f !== undefined &&
   f.otherDays >= loadDays &&
   e.bottom < shallow &&
-  e.bottom > 6 * view.sampleNoise &&
+  e.bottom > 4 * view.sampleNoise &&
   e.deepSamples > 3 &&
   e.onsetRows <= 2 &&
   e.recoveryRows <= 2 &&
-  e.unevenness <= Math.max(0.12, (2.5 * view.sampleNoise) / e.bottom);
+  e.unevenness <= Math.max(0.12, (2.5 * view.sampleNoise + view.quantum) / e.bottom);
+
+/** Time between the hours of days [h], and spread of the sizes (natural log), from which what comes and goes is no lamp. Own choice. */
+const noClockwork = 0.8;
+const sizesApart = 0.12;
+
+/** Whether it comes at any hour and size, as loads do that bring an aim nearer to its peak, and lamps and sun do not. */
+const isAnySize = (e: Excursion, f: Family | undefined): boolean =>
+  f !== undefined &&
+  f.hoursApart >= noClockwork &&
+  robustSpread(
+    [e, ...f.members].map(({ bottom }) => Math.log(bottom)),
+    0,
+  ) >= sizesApart;
 
 /** Whether an excursion is a smooth dip of hours about the coldest hours, as mist is. */
 export const isLikeFilm = (view: View, e: Excursion): boolean =>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { at, diagnosed, left, recordOf } from '../../../../tests/diagnosis/kit.js';
+import { at, chanceOf, dayOf, diagnosed, hourOf, left, recordOf } from '../../../../tests/diagnosis/kit.js';
 import { cleaning, heatOfDay, typical } from '../../../../tests/diagnosis/typical.js';
 import { day } from '../columns/index.js';
 import type { BeamDiagnosis } from './diagnoseBeams.js';
@@ -17,6 +17,24 @@ describe('trend', () => {
     expect(told?.dailyLow).toBeGreaterThan(0.1);
     expect(told?.dailyLow).toBeLessThan(0.4);
     expect(told?.creeping).toBe(false);
+  });
+  it('holds the low of a structure under a load, which no cycle of the day shares', () => {
+    const under = (t: number, lost: number): number => {
+      const begin = 9 + 3 * chanceOf(dayOf(t), 5);
+      return dayOf(t) % 7 < 5 && hourOf(t) >= begin && hourOf(t) < begin + 0.7
+        ? lost * (1 - 0.5 * chanceOf(dayOf(t), 6))
+        : 0;
+    };
+    const told = (lost: number) =>
+      trendOf(
+        diagnosed(
+          recordOf((t) => left((0.02 * (t - at(0))) / day) - under(t, lost), { days: 40, intervalSeconds: 60 }),
+        ),
+      )?.dailyLow;
+    expect(told(0)).toBeLessThan(0.05);
+    expect(told(0.1)).toBeGreaterThan(0.4); // 0.1 of what dirt leaves, 0.46 to 0.55 dB
+    expect(told(0.1)).toBeLessThan(0.6);
+    expect(told(-0.1)).toBeLessThan(0.05);
   });
   it('tells a creeping aim, and where the level was restored', () => {
     expect(trendOf(diagnosed(typical['misalignment-drift']()))?.creeping).toBe(true);

@@ -1,7 +1,9 @@
 import { median, quantile } from '../statistics/index.js';
+import { daysOf } from './causes/recurring.js';
 import { middle } from './cells.js';
 import type { Finding } from './finding.js';
 import type { Picture } from './picture.js';
+import { lossBy } from './sorting.js';
 
 /** What a forecast of the margin needs of a diagnosis. */
 export interface Trend {
@@ -24,7 +26,8 @@ const deepShare = 0.97;
 const deepByNoise = 1.88;
 
 /** The slow loss to be carried on, where a finding states that it still goes on; else nothing. */
-export function trend({ parts, days, heat, view }: Picture, findings: readonly Finding[]): Trend | undefined {
+export function trend(picture: Picture, findings: readonly Finding[]): Trend | undefined {
+  const { parts, days, heat, view } = picture;
   const going = findings.filter(
     (f) => f.ongoing && f.confidence >= 0.5 && (f.cause === 'contamination' || f.cause === 'misalignment-drift'),
   );
@@ -34,9 +37,18 @@ export function trend({ parts, days, heat, view }: Picture, findings: readonly F
     time: Float64Array.from({ length: cells.length }, (_, c) => middle(cells, c)),
     loss: course.map((v, c) => v - (cycle[c] as number) - (heat?.season[c] ?? 0)),
     breaks: steps.map((s) => ({ time: view.trace.time[s.row] as number, restoration: s.loss < 0 })),
-    dailyLow: Math.max(0, dailyLow(parts, days) || 0),
+    dailyLow: Math.max(loadLow(picture), dailyLow(parts, days) || 0),
     creeping: going.some((f) => f.cause === 'misalignment-drift'),
   };
+}
+
+/** How far a load lets a structure, and the level with it, give way on a day on which it does so much [dB]; 0 on most days: 0. */
+function loadLow(picture: Picture): number {
+  const loads = daysOf(picture, 'load');
+  const most = picture.days.map((d) =>
+    Math.max(0, ...(loads.get(d.number) ?? []).map((e) => e.sign * lossBy(picture, e))),
+  );
+  return quantile(Float64Array.from(most), largeSway) || 0;
 }
 
 /** How far the low of a day of large sway lies below that day's middle [dB]. */

@@ -61,6 +61,52 @@ describe('building-movement', () => {
     const [found] = stated(diagnosed(crane), 'building-movement');
     expect(found && measured(found, 'depth of the step, median')).toBeCloseTo(12, 0);
   });
+  it('knows a load that brings the aim nearer to its peak, at any hour and size, from lamps', () => {
+    const crane = (t: number): number =>
+      dayOf(t) % 7 < 5
+        ? Math.max(
+            ...[8, 10.5, 13].map((h) => {
+              const begin = h + 2 * chanceOf(dayOf(t), h);
+              return hourOf(t) >= begin && hourOf(t) < begin + 0.7 ? 0.05 + 0.1 * chanceOf(dayOf(t), h + 0.5) : 0;
+            }),
+          )
+        : 0;
+    const lifted = diagnosed(recordOf((t) => 0.9 + crane(t), { days: 30, intervalSeconds: 60 }));
+    const [found] = stated(lifted, 'building-movement');
+    expect(found?.summary).toMatch(/^The level steps up by 1\d(\.\d)? % and down again/);
+    expect(stated(lifted, 'ambient-light')).toEqual([]);
+    const litBy = (begin: (t: number) => number, adds: (t: number) => number) => (t: number) =>
+      0.9 + (dayOf(t) % 7 < 5 && hourOf(t) >= begin(t) && hourOf(t) < begin(t) + 1 ? adds(t) : 0);
+    const anyHour = (t: number): number => 9 + 4 * chanceOf(dayOf(t), 3);
+    const anySize = (t: number): number => 0.06 + 0.06 * chanceOf(dayOf(t), 4);
+    const lamps = [
+      litBy(
+        () => 9,
+        () => 0.1,
+      ),
+      litBy(() => 9, anySize),
+      litBy(anyHour, () => 0.1),
+    ];
+    for (const lamp of lamps)
+      expect(stated(diagnosed(recordOf(lamp, { days: 30, intervalSeconds: 60 })), 'building-movement')).toEqual([]);
+    const load = litBy(anyHour, anySize);
+    expect(stated(diagnosed(recordOf(load, { days: 30, intervalSeconds: 60 })), 'building-movement')).toHaveLength(1);
+  });
+  it('knows a load amid noise a quarter of its step, and on a scale as coarse as a fifth of it', () => {
+    const loaded = (t: number): boolean =>
+      dayOf(t) % 7 < 5 &&
+      [9, 11, 13.5].some((h) => hourOf(t) >= h + chanceOf(dayOf(t), h) && hourOf(t) < h + chanceOf(dayOf(t), h) + 0.9);
+    const coarse = recordOf((t) => (loaded(t) ? 0.953 : 1), {
+      days: 30,
+      intervalSeconds: 300,
+      noise: 0.003,
+      quantum: 0.01,
+    });
+    expect(stated(diagnosed(coarse), 'building-movement').length).toBeGreaterThan(0);
+    expect(stated(diagnosed(coarse), 'process-aerosol')).toEqual([]);
+    const noisy = recordOf((t) => (loaded(t) ? 0.94 : 1), { days: 30, intervalSeconds: 300, noise: 0.012 });
+    expect(stated(diagnosed(noisy), 'building-movement').length).toBeGreaterThan(0);
+  });
   it.each(['condensation', 'ambient-light'] as const)('is not stated of %s', (other) =>
     expect(stated(diagnosed(typical[other]()), 'building-movement')).toEqual([]),
   );

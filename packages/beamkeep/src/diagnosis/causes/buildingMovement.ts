@@ -14,6 +14,7 @@ export const buildingMovement: Cause = {
   meaning: 'the structure moves with heat, wind or load',
   shows:
     'a sway that repeats with the day, or with load, and follows temperature; one dip a cycle, or two when centred',
+  overHall: true,
   action: 'Re-aim to the middle of the movement, at the hour when the level stands halfway, or stiffen the mount.',
   settles: 'Read the aim at the daily low and at the daily high: if the peak has moved, the structure moves.',
   claims: (picture) => {
@@ -64,12 +65,14 @@ function swayClaims(picture: Picture): Claim[] {
   }));
 }
 
-/** A structure that gives way under a load: the same shallow step down and up at working hours, on many days. */
+/** A structure that gives way under a load: the same shallow step and back at working hours, on many days. */
 function loadClaims(picture: Picture): Claim[] {
   const loaded = daysOf(picture, 'load');
   const days = picture.days.filter((d) => loaded.has(d.number));
   if (days.length < 3 || days.length < 0.1 * picture.days.length) return [];
   const depth = median([...loaded.values()].map((of) => Math.max(...of.map((e) => e.bottom))));
+  const all = [...loaded.values()].flat();
+  const [there, back] = all.filter(({ sign }) => sign === 1).length * 2 >= all.length ? ['down', 'up'] : ['up', 'down'];
   const confidence = 0.95 * logistic(0.8 * (days.length - 5)) * logistic(3.5 * (depth / picture.slowLimit - 1.2));
   return spells(days.map((d) => [d.start, d.end] as const)).map((spell) => ({
     start: spell.start,
@@ -77,7 +80,7 @@ function loadClaims(picture: Picture): Claim[] {
     episodes: spell.episodes,
     confidence,
     severity: 'note' as const,
-    summary: `The level steps down by ${percent(depth)} % and up again on ${counted(spell.episodes.length, 'day')}, flat between, as a structure under a load.`,
+    summary: `The level steps ${there} by ${percent(depth)} % and ${back} again on ${counted(spell.episodes.length, 'day')}, flat between, as a structure under a load.`,
     evidence: [
       evidence('depth of the step, median', percent(depth), '%'),
       evidence('days with such steps', spell.episodes.length, ''),

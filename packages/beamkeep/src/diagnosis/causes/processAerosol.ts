@@ -92,6 +92,7 @@ export const processAerosol: Cause = {
   word: 'process-aerosol',
   meaning: 'dust, steam or exhaust from work',
   shows: 'partial dips in working hours, repeated on working days, ragged',
+  overHall: true,
   action:
     'Find the work that goes on at these hours; extract its dust or steam, or move the beam. Do not raise the threshold to be rid of it.',
   settles: 'Stop that work for a day, or watch one: if the dips go with the work, it is the cause.',
@@ -116,7 +117,7 @@ export const processAerosol: Cause = {
     const habits = habitsOfWork(picture, week, dipsADay) - moreMist(picture, hours, days.size);
     const confidence =
       0.97 * clearness(shape, unevenness, rises, habits) * logistic(12 * (Math.max(kept, steady) - 0.25));
-    if (confidence < 0.1) return [];
+    if (confidence < 0.05) return [];
     return spells(episodesOf(days.values())).map((s) => ({
       start: s.start,
       end: s.end,

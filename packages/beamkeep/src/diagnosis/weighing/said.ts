@@ -1,5 +1,6 @@
 import type { Claim } from '../cause.js';
 import type { CauseWord } from '../finding.js';
+import type { Beside } from './beside.js';
 import type { Weighing } from './weighing.js';
 
 /** Least confidence at which a possibility is still said. */
@@ -14,6 +15,7 @@ const statement = 0.5;
  * note. What cannot be told from smoke is a statement at any confidence, so no weighing drops it or makes less of it.
  *
  * @param alike how many stretches the cause claims on this beam
+ * @param beside what the other beams tell of it
  * @returns undefined where the claim is too unlikely to be said
  */
 export function said(
@@ -21,8 +23,9 @@ export function said(
   { confidence: score, severity }: Pick<Claim, 'confidence' | 'severity'>,
   alike: number,
   weighing: Weighing,
+  beside?: Beside,
 ): Pick<Claim, 'confidence' | 'severity'> | undefined {
-  const confidence = Math.round(weighing(cause, score, alike) * 1000) / 1000;
+  const confidence = Math.round(weighing(cause, score, alike, beside) * 1000) / 1000;
   if (cause === 'smoke-like') return { confidence, severity };
   if (confidence < leastConfidence) return undefined;
   return { confidence: Math.min(mostConfidence, confidence), severity: confidence >= statement ? severity : 'note' };

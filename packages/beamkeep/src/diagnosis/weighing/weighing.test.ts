@@ -24,6 +24,17 @@ describe('calibrated', () => {
       { seed: 7 },
     );
   });
+  it('law: what another beam shows as well is never the less likely for it, and smoke never the more or less', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...causeWords), share, share, share, (cause, score, a, b) => {
+        const beside = (shared: number) => ({ shared, alone: 1 - shared });
+        const [less, more] = [Math.min(a, b), Math.max(a, b)].map((v) => calibrated(cause, score, 1, beside(v)));
+        expect(more).toBeGreaterThanOrEqual(less as number);
+        if (cause === 'smoke-like') expect(more).toBe(calibrated(cause, score, 1));
+      }),
+      { seed: 7 },
+    );
+  });
   it('law: a probability, and never certainty', () => {
     fc.assert(
       fc.property(fc.constantFrom(...causeWords), share, (cause, score) => {
@@ -37,9 +48,9 @@ describe('calibrated', () => {
 });
 
 describe('weighingBy', () => {
-  it('offset 0 and slope 1 and crowd 0 leave a score as it is', () => {
+  it('offset 0 and slope 1 and the others 0 leave a score as it is', () => {
     const lines = Object.fromEntries(
-      causeWords.map((cause) => [cause, { offset: 0, slope: 1, crowd: 0 }]),
+      causeWords.map((cause) => [cause, { offset: 0, slope: 1, crowd: 0, shared: 0, alone: 0 }]),
     ) as Parameters<typeof weighingBy>[0];
     for (const score of [0.01, 0.2, 0.5, 0.9, 0.99])
       expect(weighingBy(lines)('vibration', score, 20)).toBeCloseTo(plainScores('vibration', score, 20), 12);
