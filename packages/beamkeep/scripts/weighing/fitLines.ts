@@ -32,7 +32,7 @@ const identity: Numbers = [0, 1, 0, 0, 0];
 /** How far the line common to all causes may lie from that, and the line of a cause from the common one (spreads). */
 const commonSpread: Numbers = [3, 1, 2, 2, 2];
 const ownSpread: Numbers = [1.5, 0.25, 1, 1, 1];
-/** A better score always counts for something, a crowd never for a cause, and other beams for it where they show it alone. */
+/** A better score always counts for something, a crowd never for a cause, what another beam shows never against, to stand alone never for it. */
 const leastOfAll: Numbers = [-9, 0.3, -9, 0, -9];
 const most: Numbers = [9, 9, 0, 9, 0];
 /** Smoke that comes again and again is no less smoke. */

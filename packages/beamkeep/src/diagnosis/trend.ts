@@ -42,7 +42,7 @@ export function trend(picture: Picture, findings: readonly Finding[]): Trend | u
   };
 }
 
-/** How far a load lets a structure, and the level with it, give way on a day on which it does so much [dB]; 0 on most days: 0. */
+/** How far loads on the structure take the level down on a day of large ones [dB]; 0 where they come on fewer than one day in ten. */
 function loadLow(picture: Picture): number {
   const loads = daysOf(picture, 'load');
   const most = picture.days.map((d) =>
