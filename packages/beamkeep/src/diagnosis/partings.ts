@@ -115,10 +115,11 @@ const table = (): readonly Parting[] => [
   },
   {
     pair: ['building-movement', 'ambient-light'],
-    alike: 'Both change the level at hours that belong to the sun, and both fail to come on dull days.',
+    alike:
+      'Both change the level at hours that belong to the sun, and both fail to come on dull days; a load and a lamp may both raise it at once.',
     test: 'On a clear day at that hour shade the window, or the receiver from the side with the path left free, for ten minutes.',
     outcomes: [
-      'The level keeps its course under the shade: the change takes hours, lags behind the sun and follows the temperature of the structure.',
+      'The level keeps its course under the shade: the change takes hours, lags behind the sun and follows the temperature of the structure, or it comes and goes with a load.',
       'The change goes with the shade and comes back without it; it may pass clean air, and its hour moves with the season.',
     ],
   },
