@@ -21,6 +21,9 @@ export const isAsLarge = (other: number, one: number): boolean => other - one >=
 /** Whether something is larger than nearly all of its like. */
 export const isOutlier = (others: number, asLarge: number): boolean => others >= many && asLarge < leastAsLarge;
 
+/** Whether so many as large make sure that it is not, however many others there are. */
+export const isNeverOutlier = (asLarge: number): boolean => asLarge >= leastAsLarge;
+
 /** How much later than it others come [h]. */
 export class Hours {
   #earliest = Number.POSITIVE_INFINITY;
@@ -37,6 +40,15 @@ export class Hours {
   areAbout(): boolean {
     if (this.#count === 0) return false;
     const beyond = Math.max(hoursBeyond, (gapsBeyond * (this.#latest - this.#earliest)) / this.#count);
+    return this.#areWithin(beyond);
+  }
+
+  /** Whether they come about it so clearly that no other changes it. */
+  areClearlyAbout(): boolean {
+    return this.#areWithin(hoursBeyond);
+  }
+
+  #areWithin(beyond: number): boolean {
     return this.#earliest <= beyond && this.#latest >= -beyond;
   }
 }

@@ -277,19 +277,22 @@ function standsOut(picture: Unsorted, e: Excursion): boolean {
 }
 
 /**
- * Deep samples from which the evenness of a dip can be told, unevenness under which it is even, and how many times as
- * uneven, or as what noise leaves, its like may be: own choice.
+ * Deep samples from which a dip is seen to be even, as five may be by chance; from which its like are seen to be or not, and
+ * the share of them that must be; unevenness under which it is even, and how many times as uneven, or as what noise leaves,
+ * its like may be: own choice.
  */
-const steadySamples = 4;
+const steadySamples = 6;
+const likeSamples = 4;
+const shareTold = 0.5;
 const evenest = 0.2;
 const timesAsUneven = 3;
 const leastUneven = 0.05;
 
 /** Whether a dip is even while hardly any of its like is: they agree in size, but not in shape. */
 function isSteadiest(e: Excursion, f: Family | undefined): boolean {
-  if (f === undefined || e.deepSamples <= steadySamples || e.unevenness > evenest) return false;
-  const told = f.members.filter(({ deepSamples }) => deepSamples >= steadySamples);
+  if (f === undefined || e.deepSamples < steadySamples || e.unevenness > evenest) return false;
+  const told = f.members.filter(({ deepSamples }) => deepSamples >= likeSamples);
   const most = timesAsUneven * Math.max(e.unevenness, leastUneven);
   const even = told.filter(({ unevenness }) => unevenness <= most).length;
-  return told.length >= familyDays && even < familyDays;
+  return told.length >= Math.max(familyDays, shareTold * f.others) && even < familyDays;
 }

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { at, diagnosed, left, pictured, recordOf, stated, told } from '../../../../tests/diagnosis/kit.js';
 import { minute } from '../columns/index.js';
+import type { Climb } from './climb.js';
+import { usualClimbs } from './usualClimbs.js';
 
 /** A puff that comes in a minute or two and goes in a quarter of an hour [dB]. */
 const puff = (t: number, begins: number, dB: number): number => {
@@ -82,6 +84,37 @@ describe('usualClimbs', () => {
     };
     const log = recordOf((t) => left(puff(t, at(5, 11), 1)) + sunny(t), sampled);
     expect(stated(diagnosed(log), 'smoke-like').some((f) => f.start < at(6) && f.end > at(5))).toBe(true);
+  });
+  describe('of growths that are given', () => {
+    const seconds = 600;
+    const log = (level: number) =>
+      pictured(recordOf(() => level, { days: 28, intervalSeconds: seconds, noise: 0 })).view;
+    const rowOf = (instant: number) => Math.round((instant - at(0)) / (1000 * seconds));
+    /** A growth by half a decibel within ten minutes, that has cleared after some hours. */
+    const growth = (begins: number, clearsAfter: number, rise = 0.5): Climb => {
+      const from = rowOf(begins);
+      const cleared = Math.min(28 * 144, from + 1 + rowOf(at(0, clearsAfter)));
+      return { from, to: from + 1, rise, lost: 0.11, time: 10 * minute, rows: 1, cleared };
+    };
+    const nights = [1, 2, 3, 4].map((d) => growth(at(d, 5), 12));
+    const neverClears = growth(at(5, 5), Number.POSITIVE_INFINITY);
+    it('takes the end of lamps before days off for usual, though their light does not come back', () => {
+      const stays = [...nights, neverClears];
+      expect(usualClimbs(log(1), stays).has(neverClears)).toBe(true);
+      expect(usualClimbs(log(0.95), stays).has(neverClears)).toBe(false);
+    });
+    it('does not take for usual what but one of many is as large as', () => {
+      const lesser = Array.from({ length: 12 }, (_, d) => growth(at(d + 1, 5), 12, d === 6 ? 0.6 : 0.4));
+      const large = growth(at(20, 5), 12, 0.8);
+      expect(usualClimbs(log(0.95), [...lesser, large]).has(large)).toBe(false);
+      expect(usualClimbs(log(0.95), [...lesser, growth(at(15, 5), 12, 0.6), large]).has(large)).toBe(true);
+    });
+    it('finds few of its like among many as large at other hours', () => {
+      const others = Array.from({ length: 1600 }, (_, k) => growth(at(6 + (k % 20), 11 + (k % 9)), 1));
+      const few = [0.42, 0.46, 0.54, 0.58].map((dB, d) => growth(at(d + 1, 5), 12, dB));
+      const usual = usualClimbs(log(0.95), [...others, ...few]);
+      expect(few.filter((c) => usual.has(c))).toEqual(few);
+    });
   });
   it('lets none that reached the alarm threshold vouch for another', () => {
     const deep = (t: number) => left(dusty(t) * 5);

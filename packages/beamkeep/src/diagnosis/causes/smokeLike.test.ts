@@ -263,13 +263,23 @@ describe('smoke-like', () => {
     const loss = (t: number) => (t > at(4) ? rough(t) : 0) + puff(t);
     expect(tells(loss, at(6, 12), at(6, 12.4), { days: 12, intervalSeconds: 120 })).toBe(true);
   });
-  it('is told of smoke that lies still where dips as large, at those hours, are ragged', () => {
-    const dips = (t: number) =>
-      hourOf(t) > 8.2 && hourOf(t) < 9.9 && Math.floor((t - at(0)) / (24 * hour)) % 3 === 1
-        ? 0.8 * chanceOf(t / minute, 9)
-        : 0;
-    const still = (t: number) => 0.8 * rise(t, at(12, 8.2), at(12, 8.6)) * (1 - rise(t, at(12, 9.4), at(12, 10.2)));
-    expect(tells((t) => dips(t) + still(t), at(12, 8), at(12, 10), { days: 30, intervalSeconds: 600 })).toBe(true);
+  describe('a dip that lies still where dips as large, at those hours, are ragged', () => {
+    const morning = (t: number) => Math.floor((t - at(0)) / (24 * hour));
+    const ragged = (t: number) =>
+      hourOf(t) > 8.2 && hourOf(t) < 9.9 && morning(t) % 3 === 1 ? 0.8 * chanceOf(t / minute, 9) : 0;
+    /** Stands from 8:42 to so many hours. */
+    const still = (t: number, to: number) =>
+      0.8 * rise(t, at(12, 8.2), at(12, 8.7)) * (1 - rise(t, at(12, to), at(12, to + 0.4)));
+    const isTold = (loss: (t: number) => number) =>
+      tells(loss, at(12, 8), at(12, 10), { days: 30, intervalSeconds: 600 });
+    it('is told of', () => expect(isTold((t) => ragged(t) + still(t, 9.2))).toBe(true));
+    it('is not where so few samples show it as may lie still by chance', () =>
+      expect(isTold((t) => ragged(t) + still(t, 9.05))).toBe(false));
+    it('is not where most of its like are too short to tell whether they lie still', () => {
+      const brief = (t: number) =>
+        morning(t) % 3 === 1 && morning(t) > 6 ? (hourOf(t) > 8.6 && hourOf(t) < 9.1 ? 0.8 : 0) : ragged(t);
+      expect(isTold((t) => brief(t) + still(t, 9.2))).toBe(false);
+    });
   });
   it('growths that come and go within some hours are one episode, and no longer than those hours', () => {
     const puffs = (t: number) =>
