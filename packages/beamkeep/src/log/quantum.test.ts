@@ -42,6 +42,12 @@ describe('smallestStep', () => {
     expect(smallestStep(new Map([...covered, [50, 20], [35, 12]]))).toBe(1);
     expect(smallestStep(new Map([...covered, [62.5, 20]]))).toBe(0.1);
   });
+  it('a few losses of a clean beam, which lie about 0, are close by the full scale', () => {
+    const decibels = new Map([-0.05, 0, 0.05, 0.1, 0.15, -0.1].map((value) => [value, 40]));
+    expect(smallestStep(decibels, 10)).toBeCloseTo(0.05, 12);
+    expect(smallestStep(decibels)).toBeCloseTo(0.01, 12);
+    expect(smallestStep(new Map([0, 4.35, 8.7].map((value) => [value, 40])), 10)).toBeCloseTo(0.01, 12);
+  });
   it('finer than can be told, or nothing to tell it by', () => {
     expect(smallestStep(noisy(3000, (x) => 99 + x))).toBe(0);
     expect(smallestStep(new Map([[100, 5000]]))).toBe(0);

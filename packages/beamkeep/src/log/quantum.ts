@@ -4,7 +4,7 @@ const readingsLookedAt = 1 << 14;
 const mostValues = 1 << 12;
 /** Share of the values, each by its weight, that must stand on a step. */
 const most = 0.98;
-/** Values under which they are few, and the share of the largest within which neighbours lie close. Own choice. */
+/** Values under which they are few, and the share of the largest, or of the full scale, within which neighbours lie close. Own choice. */
 const few = 8;
 const close = 1 / 40;
 
@@ -16,6 +16,9 @@ export class ScaleSeen {
   private readonly values = new Map<number, number>();
   private seen = 0;
   private last = Number.NaN;
+
+  /** @param fullScale of the readings, where they lie about 0: see `smallestStep` */
+  constructor(private readonly fullScale = 0) {}
 
   /** Whether enough has been seen. */
   get full(): boolean {
@@ -34,7 +37,7 @@ export class ScaleSeen {
 
   /** Smallest step [as logged]; 0 where it is finer than can be told. */
   step(): number {
-    return smallestStep(this.values);
+    return smallestStep(this.values, this.fullScale);
   }
 }
 
@@ -44,16 +47,17 @@ export class ScaleSeen {
  * tells more than the decimals.
  *
  * @param values different values and how often each was read
+ * @param fullScale of the readings, where it is more than the largest of them: losses of a clean beam lie about 0
  * @returns in the unit of the values; 0 where it is finer than can be told, or nothing tells it
  */
-export function smallestStep(values: ReadonlyMap<number, number>): number {
+export function smallestStep(values: ReadonlyMap<number, number>, fullScale = 0): number {
   if (values.size < 2) return 0;
   // By the root of how often it was read: the clean reading of a quiet beam must not outvote all others.
   const weights = new Map([...values].map(([value, times]) => [value, Math.sqrt(times)] as const));
   const unit = decimalUnit(weights);
   if (unit === 0) return 0;
   const rising = [...values.keys()].sort((a, b) => a - b);
-  const multiple = commonMultiple(rising, weights, unit);
+  const multiple = commonMultiple(rising, weights, unit, fullScale);
   // Where each value was read again and again, its neighbours were not missed by chance.
   const often = rising.filter((value) => (values.get(value) ?? 0) >= 3);
   if (often.length < few || sum(values) < 5 * values.size) return multiple;
@@ -91,10 +95,15 @@ function decimalUnit(weights: ReadonlyMap<number, number>): number {
  * Largest multiple of the unit by which nearly all values stand apart. Few values must be neighbours to tell it, and lie
  * close: open, covered and halved stand far apart on whatever scale.
  */
-function commonMultiple(rising: readonly number[], weights: ReadonlyMap<number, number>, unit: number): number {
+function commonMultiple(
+  rising: readonly number[],
+  weights: ReadonlyMap<number, number>,
+  unit: number,
+  fullScale: number,
+): number {
   const all = sum(weights);
   const [least = 0] = stepsOf(rising);
-  const closest = Math.max(...rising.map(Math.abs)) * close;
+  const closest = Math.max(fullScale, ...rising.map(Math.abs)) * close;
   for (const multiple of [100, 50, 25, 20, 10, 5, 4, 2]) {
     const step = multiple * unit;
     const remainders = new Map<number, number>();

@@ -4,7 +4,7 @@ import type { InputReport } from './inputNotes.js';
 import type { LogSources, ReadOptions } from './logSource.js';
 import { smallestStep } from './quantum.js';
 import { readBeams } from './readBeams.js';
-import { linearStep } from './scale.js';
+import { fullScaleOf, linearStep } from './scale.js';
 
 /** Most readings of a test: six weeks at one a second. A test is looked at as a whole, not condensed. */
 const mostReadings = 4_000_000;
@@ -124,7 +124,7 @@ export async function readReadings(
     time: Float64Array.from(times),
     readings,
     power,
-    powerStep: linearStep(smallestStep(steps), facts.beam, highest),
+    powerStep: linearStep(smallestStep(steps, fullScaleOf(facts.beam)), facts.beam, highest),
     end,
     input,
   };

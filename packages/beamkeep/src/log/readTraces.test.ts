@@ -22,3 +22,17 @@ it('a record a beam, and what was mended', async () => {
     ],
   });
 });
+
+it.each([
+  ['decibels', [0, -0.05, 0.05, 0.1], 10 ** 0.005 - 1],
+  ['obscuration', [0, -0.5, 0.5, 1], 0.005],
+] as const)('the step of a coarse scale in %s, of few readings about 0', async (signalUnit, readings, step) => {
+  const beam = { id: 'North', layout: 'reflective', separation: 62, signalColumn: 'b1', signalUnit };
+  const site = parseSite({ format: 'beamkeep-site/1', beams: [beam] });
+  const rows = Array.from({ length: 400 }, (_, k) => {
+    const time = new Date(Date.UTC(2027, 0, 4, 0, k)).toISOString();
+    return `${time},${readings[k % 7 === 0 ? k % 4 : 0]}\n`;
+  });
+  const { records } = await readTraces(logOfText(`time,b1\n${rows.join('')}`), site);
+  expect(records[0]?.quantum).toBeCloseTo(step, 3);
+});

@@ -47,6 +47,10 @@ export function toLevel(beam: Beam, cleanAir: number): (reading: number) => numb
   return (reading) => (linearReading(reading, beam.signalUnit) - covered) / (clean - covered);
 }
 
+/** Full scale of readings that lie about 0 on a clean beam: all light in per cent, nine tenths of it in decibels; else 0. */
+export const fullScaleOf = ({ signalUnit }: Beam): number =>
+  signalUnit === 'decibels' ? 10 : signalUnit === 'obscuration' ? 100 : 0;
+
 /**
  * A step of the logged scale near clean air, proportional to received power. Steps in decibels grow with the level.
  *

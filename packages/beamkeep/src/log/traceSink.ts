@@ -7,7 +7,7 @@ import { linearColumns } from './linearColumns.js';
 import { ScaleSeen } from './quantum.js';
 import { RawRows } from './rawRows.js';
 import type { RowBlock, RowColumns, RowSink } from './rowBlock.js';
-import { linearStep, type Scale, scaleOf } from './scale.js';
+import { fullScaleOf, linearStep, type Scale, scaleOf } from './scale.js';
 import { singleSamples, traceOfBuckets, traceOfSamples } from './traceOf.js';
 import { IntervalSeen } from './usualInterval.js';
 
@@ -69,7 +69,7 @@ export class TraceSink implements RowSink {
     this.beams = this.site.beams.map((beam, at) => ({
       beam,
       column: columns.signal[at] as number,
-      scale: new ScaleSeen(),
+      scale: new ScaleSeen(fullScaleOf(beam)),
       interval: new IntervalSeen(),
     }));
     for (const { temperatureColumn, humidityColumn, gainColumn, plantColumn } of this.site.beams) {
