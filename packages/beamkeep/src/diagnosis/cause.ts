@@ -19,6 +19,12 @@ export interface Claim {
   readonly settles?: string;
 }
 
+/**
+ * What other beams tell of a cause on one: nothing, as of a knock; that they show it at the same times, as what comes over
+ * the hall through its air, structure or supply does; or, by staying clean for as long, that a slow loss is hardly dirt.
+ */
+export type OtherBeams = 'tell nothing' | 'show it too' | 'doubt it if clean';
+
 /** Everything beamkeep knows about one cause. Nothing outside its file knows a cause by name. */
 export interface Cause {
   /** The word in the JSON output: never renamed. */
@@ -27,8 +33,8 @@ export interface Cause {
   readonly meaning: string;
   /** How it shows in the received signal. */
   readonly shows: string;
-  /** Whether it comes over the hall, through its air, structure or supply, so that several beams show it at the same times. */
-  readonly overHall: boolean;
+  /** What the other beams of the hall tell of it. */
+  readonly otherBeams: OtherBeams;
   /** What to do on site. */
   readonly action: string;
   /** What would settle the doubt. */

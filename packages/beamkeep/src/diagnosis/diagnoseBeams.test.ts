@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { at, diagnosed, left, recordOf, siteOf } from '../../../../tests/diagnosis/kit.js';
 import { dust, typical } from '../../../../tests/diagnosis/typical.js';
-import type { BeamRecord } from '../columns/index.js';
+import { type BeamRecord, day } from '../columns/index.js';
 import { parseSite } from '../site/index.js';
 import { type BeamDiagnosis, diagnoseBeams } from './diagnoseBeams.js';
 import type { CauseWord } from './finding.js';
@@ -59,6 +59,19 @@ describe('beams of one hall', () => {
     expect(measures(typical.condensation(), clear)).toHaveProperty([same], 0);
     expect(measures(typical.condensation(), typical.condensation())[same]).toBeGreaterThan(0.5);
     expect(measures(typical['misalignment-step'](), clear)).not.toHaveProperty([same]);
+  });
+  it('dirt is doubted where the other beams stay clean, and no likelier where one soils as clearly as can be', () => {
+    const soils = recordOf((t) => left((0.35 * (t - at(0))) / (60 * day)), { days: 60 });
+    const stays = recordOf(() => 1, { days: 60 });
+    const alone = surest(hall(soils)[0], 'contamination');
+    const beside = hall(soils, stays)[0];
+    expect(surest(beside, 'contamination')).toBeLessThan(alone - 0.1);
+    expect(surest(hall(soils, soils)[0], 'contamination')).toBeLessThanOrEqual(alone);
+    expect(beside?.findings[0]?.evidence.at(-1)).toEqual({
+      measure: 'how clearly another beam soils meanwhile, 0 to 1',
+      value: 0,
+      unit: '',
+    });
   });
   it('a knock is as likely whatever stands beside it', () => {
     const alone = surest(hall(typical['misalignment-step']())[0], 'misalignment-step');

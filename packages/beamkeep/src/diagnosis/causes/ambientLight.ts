@@ -11,7 +11,7 @@ export const ambientLight: Cause = {
   word: 'ambient-light',
   meaning: 'sun or lamps on the receiver',
   shows: 'level raised, lowered (saturation) or roughened at a solar hour that moves with the season',
-  overHall: true,
+  otherBeams: 'show it too',
   action: 'Shade the receiver, or turn or move it so that no window, lamp or reflection lies in its view.',
   settles: 'Shade the window at that hour on a clear day: if the level keeps its course, it was the sun.',
   claims: (picture) => {

@@ -14,7 +14,7 @@ export const buildingMovement: Cause = {
   meaning: 'the structure moves with heat, wind or load',
   shows:
     'a sway that repeats with the day, or with load, and follows temperature; one dip a cycle, or two when centred',
-  overHall: true,
+  otherBeams: 'show it too',
   action: 'Re-aim to the middle of the movement, at the hour when the level stands halfway, or stiffen the mount.',
   settles: 'Read the aim at the daily low and at the daily high: if the peak has moved, the structure moves.',
   claims: (picture) => {

@@ -12,7 +12,7 @@ export const cleaned: Cause = {
   word: 'cleaned',
   meaning: 'loss removed by work (cleaning, re-aiming, rain) in one step, and kept',
   shows: 'a step up that stays; not an object leaving, mist drying, a gain step or a re-normalised reading',
-  overHall: false,
+  otherBeams: 'tell nothing',
   action: 'Note what was done and by whom, and take the new level as the mark to compare with.',
   settles: 'The log book: a visit at that hour, or rain on an outdoor reflector.',
   claims: (picture) => [...stepsUp(picture), ...putRight(picture)],

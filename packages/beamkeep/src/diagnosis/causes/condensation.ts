@@ -52,7 +52,7 @@ export const condensation: Cause = {
   word: 'condensation',
   meaning: 'mist or dew on the reflector or the optics',
   shows: 'hours-long dips around the coldest part of the day, smooth, recovering as it warms',
-  overHall: true,
+  otherBeams: 'show it too',
   action: 'Dry both ends. If it comes back, keep the optics above the dew point.',
   settles: 'Look at the optics in the coldest hour: a film that dries as the level returns is the cause.',
   claims: (picture) => {

@@ -11,7 +11,7 @@ export const contamination: Cause = {
   word: 'contamination',
   meaning: 'dirt on the reflector or the optics',
   shows: 'slow loss over days to months; steps back up when cleaned',
-  overHall: false,
+  otherBeams: 'doubt it if clean',
   action: 'Clean the reflector and the optics with the system out of service, then compare the level with clean air.',
   settles:
     'Clean both ends: if the level steps back up by about the loss that was gained, it was dirt; if not, check the aim.',

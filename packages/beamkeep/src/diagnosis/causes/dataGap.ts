@@ -9,7 +9,7 @@ export const dataGap: Cause = {
   word: 'data-gap',
   meaning: 'samples missing or stuck',
   shows: 'no samples, or the very same value held',
-  overHall: true,
+  otherBeams: 'show it too',
   action: 'Check the logger, its clock, its supply and its cable. Nothing is known of the beam for that time.',
   settles: "The logger's own record and the supply's: was it running then?",
   claims: (picture) => [...missing(picture), ...held(picture)],

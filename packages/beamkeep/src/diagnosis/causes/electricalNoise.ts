@@ -68,7 +68,7 @@ export const electricalNoise: Cause = {
   word: 'electrical-noise',
   meaning: 'supply or wiring interference',
   shows: 'spread of the samples grows with no change of level; spikes of both signs',
-  overHall: true,
+  otherBeams: 'show it too',
   action: 'Check supply, earthing, screening and joints; find what is switched at these times.',
   settles: 'Feed the beam from a battery or another supply for a day: if it is quiet, the supply is the cause.',
   claims: (picture) => {

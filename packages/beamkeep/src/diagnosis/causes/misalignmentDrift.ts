@@ -10,7 +10,7 @@ export const misalignmentDrift: Cause = {
   word: 'misalignment-drift',
   meaning: 'the aim creeps away',
   shows: 'loss that accelerates on the side of the lobe, more sway, no recovery by cleaning',
-  overHall: false,
+  otherBeams: 'tell nothing',
   action: 'Check the fixings of both ends, re-aim to the peak and note the level before and after.',
   settles: 'Re-aim: if the level returns without cleaning, it was aim; if it stays, clean both ends.',
   claims: (picture) =>

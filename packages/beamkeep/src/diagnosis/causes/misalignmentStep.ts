@@ -10,7 +10,7 @@ export const misalignmentStep: Cause = {
   word: 'misalignment-step',
   meaning: 'knocked or slipped: the aim changed at once',
   shows: 'a sudden partial loss that stays, often swaying more after',
-  overHall: false,
+  otherBeams: 'tell nothing',
   action: 'Find what was knocked or came loose, fix it, re-aim to the peak and prove fire and fault again.',
   settles: 'Re-aim: if the level returns, it was a knock. If it does not, look for an object in the edge of the path.',
   claims: (picture) => {

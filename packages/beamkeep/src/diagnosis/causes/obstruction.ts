@@ -12,7 +12,7 @@ export const obstruction: Cause = {
   word: 'obstruction',
   meaning: 'an object in the path',
   shows: 'a fast deep loss with a flat bottom and a fast full recovery, or one that lasts until the object is removed',
-  overHall: false,
+  otherBeams: 'tell nothing',
   action: 'Keep the path clear: find what stood or passed there at that time, move it or move the beam.',
   settles:
     'The work diary or a camera for that time, and whether anybody aimed the beam as it came back; a hand held in the beam shows the same edges.',

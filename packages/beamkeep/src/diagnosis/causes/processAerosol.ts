@@ -92,7 +92,7 @@ export const processAerosol: Cause = {
   word: 'process-aerosol',
   meaning: 'dust, steam or exhaust from work',
   shows: 'partial dips in working hours, repeated on working days, ragged',
-  overHall: true,
+  otherBeams: 'show it too',
   action:
     'Find the work that goes on at these hours; extract its dust or steam, or move the beam. Do not raise the threshold to be rid of it.',
   settles: 'Stop that work for a day, or watch one: if the dips go with the work, it is the cause.',

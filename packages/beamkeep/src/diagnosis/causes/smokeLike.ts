@@ -23,7 +23,7 @@ export const smokeLike: Cause = {
   word: 'smoke-like',
   meaning: 'cannot be told from smoke',
   shows: 'loss that grows over seconds, minutes or (smouldering) hours, then is held, grows or clears slowly',
-  overHall: false,
+  otherBeams: 'tell nothing',
   action: 'Treat as fire: look on site at once, or if it is past, find out what happened there at that time.',
   settles: 'Someone who was there, the fire log, a camera. Until then it counts as smoke.',
   claims: (picture) => {

@@ -8,7 +8,7 @@ export const vibration: Cause = {
   word: 'vibration',
   meaning: 'the mount shakes',
   shows: 'a narrow spectral line, or its alias, while plant runs',
-  overHall: true,
+  otherBeams: 'show it too',
   action: 'Find the plant that runs at these hours; stiffen the mount or part it from what shakes.',
   settles: 'A hand on the mount while the plant runs; sampling at 20 Hz or more shows the line itself.',
   claims: (picture) => {

@@ -5,7 +5,8 @@ import type { Cause, Claim } from '../cause.js';
  * What the other beams of a site tell of a claim. Dust, mist, heat and the supply reach several beams of a hall at the same
  * times; a knock reaches one. So of a cause that comes over the hall a claim gains where another beam shows the same then, and
  * loses where others watched and show nothing of it. Dirt is of the hall's air as well, but has no times of its own: that two
- * beams were soiling in the same months tells little.
+ * beams were soiling in the same months tells little. That the others stayed clean tells more: a slow loss of one beam alone
+ * is less likely dirt.
  */
 
 /** What is claimed of one beam. */
@@ -15,7 +16,7 @@ export interface ClaimedBeam {
   readonly to: number;
   /** One entry a cause, in the same order on all beams. */
   readonly claimed: readonly {
-    readonly cause: Pick<Cause, 'overHall'>;
+    readonly cause: Pick<Cause, 'otherBeams'>;
     readonly claims: readonly TimedClaim[];
   }[];
 }
@@ -24,13 +25,15 @@ type TimedClaim = Pick<Claim, 'start' | 'end' | 'episodes' | 'confidence'>;
 
 /** What other beams tell of a claim. */
 export interface Beside {
-  /** How clearly another beam shows the same at the same times, 0 to 1. */
+  /** How clearly another beam shows the same at the same times, 0 to 1; 0 of dirt. */
   readonly shared: number;
   /** How far it stands alone among beams that watched, 0 to 1; 0 where none did. */
   readonly alone: number;
+  /** What is told of the other beams, 0 to 1: how clearly one shows the same then, or soils meanwhile; undefined where nothing is. */
+  readonly shown?: number;
 }
 
-/** Of a beam that no other stands beside, and of a cause that reaches one beam only. */
+/** Of a beam that no other stands beside, and of a cause of which the others tell nothing. */
 export const nobody: Beside = { shared: 0, alone: 0 };
 
 /** How far apart times on two beams may lie and be the same [ms]: air takes its time across a hall. Own choice. */
@@ -52,19 +55,36 @@ export function besides(beams: readonly ClaimedBeam[]): Beside[][][] {
     claimed.map(({ claims }) => claims.flatMap(timesOf).sort((a, b) => a.start - b.start)),
   );
   return beams.map(({ claimed }, own) =>
-    claimed.map(({ cause, claims }, row) =>
+    claimed.map(({ cause: { otherBeams }, claims }, row) =>
       claims.map((claim) => {
-        const others = beams.flatMap(({ from, to }, k) =>
-          k !== own && from <= claim.end && to >= claim.start ? [times[k]?.[row] ?? []] : [],
-        );
-        if (!cause.overHall || others.length === 0) return nobody;
-        const ours = timesOf(claim);
-        const shared = Math.max(...others.map((theirs) => agreement(ours, theirs)));
-        return { shared, alone: 1 - shared };
+        const others = [...beams.keys()].filter((k) => k !== own && watched(beams[k], claim));
+        if (otherBeams === 'tell nothing' || others.length === 0) return nobody;
+        if (otherBeams === 'show it too') {
+          const ours = timesOf(claim);
+          const shared = Math.max(...others.map((k) => agreement(ours, times[k]?.[row] ?? [])));
+          return { shared, alone: 1 - shared, shown: shared };
+        }
+        const shown = Math.max(...others.map((k) => dirtOf(beams[k], claim)));
+        return { shared: 0, alone: 1 - shown, shown };
       }),
     ),
   );
 }
+
+/** Whether a beam was watched at some time of a stretch. */
+const watched = (beam: ClaimedBeam | undefined, { start, end }: Stretch): boolean =>
+  beam !== undefined && beam.from <= end && beam.to >= start;
+
+/** How clearly a beam was soiling at some time of a stretch, 0 to 1. */
+const dirtOf = (beam: ClaimedBeam | undefined, { start, end }: Stretch): number =>
+  Math.max(
+    0,
+    ...(beam?.claimed ?? []).flatMap(({ cause, claims }) =>
+      cause.otherBeams === 'doubt it if clean'
+        ? claims.filter((c) => c.start <= end && c.end >= start).map((c) => c.confidence)
+        : [],
+    ),
+  );
 
 const timesOf = ({ start, end, episodes = [[start, end]], confidence }: TimedClaim): Claimed[] =>
   episodes.map(([first, last]) => ({ start: first, end: last, score: confidence }));
