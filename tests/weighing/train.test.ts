@@ -48,6 +48,16 @@ describe('fitLines', () => {
     expect(lines.vibration.alone).toBeLessThan(-1.5);
     expect(lines['data-gap']).toMatchObject({ shared: 0, alone: 0 });
   });
+  it('makes nothing surer where other beams may only doubt', () => {
+    const doubted = drawn(-2, 1, 2000).map((one) => ({ ...one, beside: { shared: 0, alone: 1 } }));
+    const examples = [...drawn(0, 1, 2000), ...doubted];
+    const { alone, ...rest } = fitLines(examples).vibration;
+    const { alone: _, ...unasked } = fitLines(examples.map((one) => ({ ...one, beside: nobody }))).vibration;
+    expect(alone).toBeLessThan(-0.5);
+    for (const number of ['offset', 'slope', 'crowd', 'shared'] as const)
+      expect(rest[number]).toBeCloseTo(unasked[number], 1);
+    expect(rest.offset).toBeLessThan(-0.5);
+  });
   it('smoke that no other beam shows is no less smoke', () => {
     const alone = drawn(-2, 1, 500).map((one) => ({
       ...one,

@@ -1,5 +1,5 @@
 import { type CauseWord, causeWords } from '../../src/diagnosis/index.js';
-import type { Beside } from '../../src/diagnosis/weighing/beside.js';
+import { type Beside, nobody } from '../../src/diagnosis/weighing/beside.js';
 import { crowding, type Line, logOdds, probability } from '../../src/diagnosis/weighing/weighing.js';
 
 /** One claim that was judged against the truth. */
@@ -55,10 +55,9 @@ export function fitLines(examples: readonly Example[]): Record<CauseWord, Fitted
   );
   const fitted = causeWords.map((cause) => {
     const own = examples.filter((example) => example.cause === cause);
-    const [offset, slope, crowd, shared, alone] = mostLikely(
+    const [offset, slope, crowd, shared, alone] = ownLine(
       own,
       [common[0], common[1], 0, 0, 0],
-      ownSpread,
       cause === 'smoke-like' ? leastOfSmoke : leastOfAll,
     );
     return [
@@ -76,8 +75,26 @@ export function fitLines(examples: readonly Example[]): Record<CauseWord, Fitted
   return Object.fromEntries(fitted) as Record<CauseWord, FittedLine>;
 }
 
-/** The most likely numbers, normal distributions about `middle` taken before: one after the other by Newton's step. */
-function mostLikely(examples: readonly Example[], middle: Numbers, spread: Numbers, least: Numbers): Numbers {
+/**
+ * The numbers of one cause. Where other beams may only doubt it, that is learned last, with the rest held: else to doubt some
+ * claims would make the others surer.
+ */
+function ownLine(own: readonly Example[], middle: Numbers, least: Numbers): Numbers {
+  if (own.some(({ beside }) => beside.shared > 0)) return mostLikely(own, middle, ownSpread, least);
+  const undoubted = own.map((example) => ({ ...example, beside: nobody }));
+  const [offset, slope, crowd] = mostLikely(undoubted, middle, ownSpread, least);
+  const held: Numbers = [offset, slope, crowd, 0, 0];
+  return mostLikely(own, held, ownSpread, least, [places[4]]);
+}
+
+/** The most likely numbers, normal distributions about `middle` taken before: those that are free, one after the other by Newton's step. */
+function mostLikely(
+  examples: readonly Example[],
+  middle: Numbers,
+  spread: Numbers,
+  least: Numbers,
+  free: readonly (typeof places)[number][] = places,
+): Numbers {
   const rows = examples.map(({ score, alike, beside, right, weight }) => ({
     x: [1, logOdds(score), crowding(alike), beside.shared, beside.alone] as const,
     right: right ? 1 : 0,
@@ -86,7 +103,7 @@ function mostLikely(examples: readonly Example[], middle: Numbers, spread: Numbe
   const found: [number, number, number, number, number] = [...middle];
   for (let sweep = 0, moved = Number.POSITIVE_INFINITY; sweep < 500 && moved > 1e-7; sweep++) {
     moved = 0;
-    for (const j of places) {
+    for (const j of free) {
       let pull = (middle[j] - found[j]) / spread[j] ** 2;
       let stiffness = 1 / spread[j] ** 2;
       for (const { x, right, weight } of rows) {
