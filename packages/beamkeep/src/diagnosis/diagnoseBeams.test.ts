@@ -68,7 +68,7 @@ describe('beams of one hall', () => {
     expect(surest(beside, 'contamination')).toBeLessThan(alone - 0.1);
     expect(surest(hall(soils, soils)[0], 'contamination')).toBeLessThanOrEqual(alone);
     expect(beside?.findings[0]?.evidence.at(-1)).toEqual({
-      measure: 'how clearly another beam soils meanwhile, 0 to 1',
+      measure: 'how clearly another beam shows the same then, 0 to 1',
       value: 0,
       unit: '',
     });

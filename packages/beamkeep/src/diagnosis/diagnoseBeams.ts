@@ -1,7 +1,7 @@
 import type { BeamRecord } from '../columns/index.js';
 import { respondToTrace } from '../response/index.js';
 import type { Beam, Site, Visit } from '../site/index.js';
-import type { Cause, Claim, OtherBeams } from './cause.js';
+import type { Cause, Claim } from './cause.js';
 import { causes } from './causes/index.js';
 import type { Finding } from './finding.js';
 import type { Picture } from './picture.js';
@@ -45,8 +45,10 @@ export function diagnoseBeams(records: readonly BeamRecord[], site: Site): BeamD
         const others = beside[own]?.[row]?.[k] ?? nobody;
         const weighed = said(cause.word, claim, claims.length, calibrated, others);
         if (weighed === undefined) return [];
-        const measure = shownBy[cause.otherBeams];
-        const told = measure === undefined || others.shown === undefined ? [] : [evidence(measure, others.shown, '')];
+        const told =
+          others === nobody
+            ? []
+            : [evidence('how clearly another beam shows the same then, 0 to 1', 1 - others.alone, '')];
         return [worded({ ...claim, ...weighed, evidence: [...claim.evidence, ...told] }, cause, beam.to, visits)];
       }),
     );
@@ -57,12 +59,6 @@ export function diagnoseBeams(records: readonly BeamRecord[], site: Site): BeamD
     };
   });
 }
-
-/** What the number is called that other beams show. */
-const shownBy: Partial<Record<OtherBeams, string>> = {
-  'show it too': 'how clearly another beam shows the same then, 0 to 1',
-  'doubt it if clean': 'how clearly another beam soils meanwhile, 0 to 1',
-};
 
 /** A beam with all that the causes claim of it, before it is weighed. */
 interface Measured extends Omit<BeamDiagnosis, 'findings'> {

@@ -29,8 +29,6 @@ export interface Beside {
   readonly shared: number;
   /** How far it stands alone among beams that watched, 0 to 1; 0 where none did. */
   readonly alone: number;
-  /** What is told of the other beams, 0 to 1: how clearly one shows the same then, or soils meanwhile; undefined where nothing is. */
-  readonly shown?: number;
 }
 
 /** Of a beam that no other stands beside, and of a cause of which the others tell nothing. */
@@ -62,10 +60,9 @@ export function besides(beams: readonly ClaimedBeam[]): Beside[][][] {
         if (otherBeams === 'show it too') {
           const ours = timesOf(claim);
           const shared = Math.max(...others.map((k) => agreement(ours, times[k]?.[row] ?? [])));
-          return { shared, alone: 1 - shared, shown: shared };
+          return { shared, alone: 1 - shared };
         }
-        const shown = Math.max(...others.map((k) => dirtOf(beams[k], claim)));
-        return { shared: 0, alone: 1 - shown, shown };
+        return { shared: 0, alone: 1 - Math.max(...others.map((k) => dirtOf(beams[k], claim))) };
       }),
     ),
   );
