@@ -19,9 +19,9 @@ const hoursApart = 4;
 /** Other days, and growths on them, from which a growth is usual. */
 const leastDays = 2;
 const leastOthers = 3;
-/** Most growths that each is compared with on either side in size. */
+/** Most growths that each is compared with on either side in size: a beam that shakes has thousands. Own choice. */
 const mostLooks = 3000;
-/** Share of clean air that is left of it: what took no more took light that had been added, and has nothing to clear. Own choice. */
+/** Level from which nothing is lost: what ends there took light that had been added, and has nothing to clear. Own choice. */
 const clean = 0.985;
 
 /** A growth, measured for comparison. */

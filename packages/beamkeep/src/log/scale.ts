@@ -47,7 +47,7 @@ export function toLevel(beam: Beam, cleanAir: number): (reading: number) => numb
   return (reading) => (linearReading(reading, beam.signalUnit) - covered) / (clean - covered);
 }
 
-/** Full scale of readings that lie about 0 on a clean beam: all light in per cent, nine tenths of it in decibels; else 0. */
+/** Full scale of readings that lie about 0 on a clean beam: all light in per cent, nine tenths of it in decibels; else 0. Own choice. */
 export const fullScaleOf = ({ signalUnit }: Beam): number =>
   signalUnit === 'decibels' ? 10 : signalUnit === 'obscuration' ? 100 : 0;
 
